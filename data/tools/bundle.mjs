@@ -1,0 +1,26 @@
+// Writes each table of data/ as a TypeScript module that core can import: the compiler then checks every row against its type,
+// and a page that uses one table carries only that one.
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { tables } from './tables.mjs'
+
+const data = new URL('../', import.meta.url)
+const rows = new URL('../../packages/core/src/tables/rows/', import.meta.url)
+
+mkdirSync(rows, { recursive: true })
+const written = new Set()
+const write = (name, text) => {
+  const file = new URL(`${name}.ts`, rows)
+  written.add(`${name}.ts`)
+  // An unchanged module keeps its date, so that the compiler need not look at it again.
+  if (!readdirSync(rows).includes(`${name}.ts`) || readFileSync(file, 'utf8') !== text) writeFileSync(file, text)
+}
+
+for (const [name, type] of Object.entries(tables)) {
+  const json = readFileSync(new URL(`${name}.json`, data), 'utf8').trim()
+  write(name, `import type { ${type} } from '../schema.js'\n\nexport const ${name}: readonly ${type}[] = ${json}\n`)
+}
+const { version } = JSON.parse(readFileSync(new URL('package.json', data), 'utf8'))
+write('version', `export const dataset: string = '${version}'\n`)
+
+for (const file of readdirSync(rows)) if (!written.has(file)) rmSync(fileURLToPath(new URL(file, rows)))

@@ -1,0 +1,2 @@
+export type { Expression, Factor, Term, Unknown } from './expression.js'
+export type { Shape } from './shapes.js'

@@ -1,0 +1,47 @@
+/** What kind of mistake it was: a malformed option, words that could not be read, or a question that has no answer. */
+export type ErrorCode = 'bad-option' | 'unreadable' | 'no-answer'
+
+/** One thing that was wrong, and where. */
+export interface Fault {
+  /** The option, field or parameter at fault: `year`, `phrase`, `dish.diameter`. */
+  readonly parameter: string
+  /** What was wrong and what would be right. */
+  readonly detail: string
+}
+
+/** Words of a phrase, so that a reader sees what was understood. */
+export interface WordsRead {
+  readonly understood: readonly string[]
+  readonly unread: readonly string[]
+  /** Measures with a name like the words that were not understood. */
+  readonly nearest: readonly string[]
+}
+
+/**
+ * The one error that Pottle throws.
+ *
+ * @example
+ * try { convert('a pottle of cream', { year: '3000' }) }
+ * catch (error) { if (error instanceof PottleError) error.faults[0].parameter }   // 'year'
+ */
+export class PottleError extends Error {
+  override readonly name = 'PottleError'
+
+  constructor(
+    readonly code: ErrorCode,
+    readonly faults: readonly Fault[],
+    readonly words?: WordsRead,
+  ) {
+    super(faults.map((fault) => `${fault.parameter}: ${fault.detail}`).join('; '))
+  }
+}
+
+/** An option that is out of range or of the wrong form. */
+export function badOption(parameter: string, detail: string): PottleError {
+  return new PottleError('bad-option', [{ parameter, detail }])
+}
+
+/** A question that is well put but has no answer: a loaf of 1200, a pound of something measured in hours. */
+export function noAnswer(parameter: string, detail: string): PottleError {
+  return new PottleError('no-answer', [{ parameter, detail }])
+}

@@ -1,0 +1,1 @@
+export type { EggParts, Range, Reading, ReadingKind, Span } from './reading.js'

@@ -1,0 +1,52 @@
+import type { Expression } from '../bands/index.js'
+import type { Reading } from '../reading/index.js'
+import type { Setting } from '../setting.js'
+import type { Checked, Citation, Grade, MeasureRow, Quantity } from '../tables/index.js'
+
+/** One factor of a derivation, with who says so. */
+export interface Step {
+  readonly text: string
+  readonly factor: string
+  readonly grade: Grade
+  readonly checked: Checked
+  readonly sources: readonly Citation[]
+}
+
+/** One meaning of a phrase in its setting. */
+export interface Sense {
+  readonly id: string
+  readonly label: string
+  /** All senses of one phrase add up to 1. */
+  readonly likelihood: number
+  readonly quantity: Quantity
+  /** In the base unit of the quantity (g, ml, each, mm, s, degC, 1), for **one** of the measure. */
+  readonly value: Expression
+  /** The same without any doubt, where the law was exact: digits as text, for one of the measure. */
+  readonly exact?: string
+  readonly steps: readonly Step[]
+  /** True where `value` already counts the amount, as eggs and their parts do. */
+  readonly whole?: boolean
+  /** Names the choice that the sense depends on: senses of the same choice are taken together throughout a receipt. */
+  readonly choice?: string
+}
+
+/** What a kind of measure is asked: the words, the time and place, and what the caller insists on. */
+export interface Question {
+  readonly reading: Reading
+  /** The table row of the measure; absent for a plain count or a comparison that has none. */
+  readonly measure?: MeasureRow
+  readonly setting: Setting
+  /** A standard or sense that the caller insists on. */
+  readonly standard?: string
+}
+
+/**
+ * One kind of measure: weight, capacity, egg, loaf. A new kind is a new file that exports one of these, added to the list in `index.ts`.
+ *
+ * `answers` says whether the kind knows what to do with a question; `senses` gives every meaning that the setting allows, the likeliest first.
+ */
+export interface SenseKind {
+  readonly name: string
+  answers(question: Question): boolean
+  senses(question: Question): readonly Sense[]
+}

@@ -1,0 +1,16 @@
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+
+const source = (path: string) => fileURLToPath(new URL(path, import.meta.url))
+
+export default defineConfig({
+  resolve: {
+    // Tests read the sources, so that a failing test points at the line that a person wrote.
+    alias: [
+      { find: /^@pottle\/core$/, replacement: source('packages/core/src/index.ts') },
+      { find: /^@pottle\/api$/, replacement: source('apps/api/src/app.ts') },
+      { find: /^@core\/(.*)$/, replacement: source('packages/core/src/$1/index.ts') },
+    ],
+  },
+  test: { include: ['test/**/*.test.ts'], exclude: ['test/bench/**'] },
+})
