@@ -8,6 +8,9 @@ const data = new URL('../', import.meta.url)
 const rows = new URL('../../packages/core/src/tables/rows/', import.meta.url)
 
 mkdirSync(rows, { recursive: true })
+/** `wheat-prices` is the file, `wheatPrices` the constant. */
+const camel = (name) => name.replace(/-([a-z])/g, (_, letter) => letter.toUpperCase())
+
 const written = new Set()
 const write = (name, text) => {
   const file = new URL(`${name}.ts`, rows)
@@ -18,7 +21,7 @@ const write = (name, text) => {
 
 for (const [name, type] of Object.entries(tables)) {
   const json = readFileSync(new URL(`${name}.json`, data), 'utf8').trim()
-  write(name, `import type { ${type} } from '../schema.js'\n\nexport const ${name}: readonly ${type}[] = ${json}\n`)
+  write(name, `import type { ${type} } from '../schema.js'\n\nexport const ${camel(name)}: readonly ${type}[] = ${json}\n`)
 }
 const { version } = JSON.parse(readFileSync(new URL('package.json', data), 'utf8'))
 write('version', `export const dataset: string = '${version}'\n`)

@@ -6,5 +6,7 @@ export const tables = {
   usage: 'UsageRow',
   goods: 'GoodRow',
   tolerances: 'ToleranceRow',
+  'modern-units': 'ModernUnitRow',
+  qualifiers: 'QualifierRow',
   sources: 'SourceRow',
 }

@@ -1,3 +1,8 @@
+import { readEdtf, type YearSpan } from './edtf.js'
+import { badOption } from './error.js'
+import { nearestTo } from './nearest.js'
+import { places } from './tables/index.js'
+
 /** A year and how much of the doubt about the date falls on it. */
 export interface Moment {
   readonly year: number
@@ -15,4 +20,78 @@ export interface Setting {
   readonly moments: readonly Moment[]
   /** A place, and the wider places that it lies in, the nearest first: `['london', 'england', 'britain']`. */
   readonly places: readonly string[]
+}
+
+/** The tables begin with the Assize of Bread and Ale (51 Hen. III, 1266) and end with the last wheat price, of 1914. */
+export const firstYear = 1266
+export const lastYear = 1914
+
+/** How far an *about* reaches to either side, in years: a printed book's usual distance from its author's practice. Judgement. */
+const hedge = 10
+const mostMoments = 40
+
+function momentsOf({ from, to, hedged }: YearSpan): Moment[] {
+  const count = Math.min(mostMoments, to - from + 1)
+  const years = Array.from({ length: count }, (_, i) =>
+    Math.round(from + ((to - from) * (i + 0.5)) / count - (count === to - from + 1 ? 0.5 : 0)),
+  )
+  const middle = (from + to) / 2
+  const reach = (to - from) / 2 + 1
+  // A hedged date falls off to both sides of what was written; a plain interval does not.
+  const weights = years.map((year) => (hedged ? reach - Math.abs(year - middle) : 1))
+  const total = weights.reduce((sum, weight) => sum + weight, 0)
+  return years.map((year, i) => ({ year, weight: weights[i]! / total }))
+}
+
+function spanOf(year: string | number | null): YearSpan {
+  if (year === null) return { from: firstYear, to: 1900, hedged: false }
+  const span = readEdtf(String(year))
+  if (span.to < firstYear || span.from > lastYear) {
+    throw badOption('year', `${String(year)} lies outside the tables, which cover ${firstYear} to ${lastYear}`)
+  }
+  const reach = span.hedged ? hedge : 0
+  return { from: Math.max(firstYear, span.from - reach), to: Math.min(lastYear, span.to + reach), hedged: span.hedged }
+}
+
+const within = new Map(places.map((place) => [place.id, place.within]))
+
+/**
+ * A place and the wider places it lies in, the nearest first.
+ *
+ * @throws PottleError `bad-option` for an unknown place, with the nearest names
+ * @example placesFrom('london')   // ['london', 'england', 'britain']
+ */
+export function placesFrom(place: string): readonly string[] {
+  if (!within.has(place)) {
+    const near = nearestTo(place, [...within.keys()])
+    throw badOption('place', `"${place.slice(0, 40)}" is not a place of these tables; the nearest are ${near.join(', ')}`)
+  }
+  const chain: string[] = []
+  for (let at: string | undefined = place; at; at = within.get(at)) chain.push(at)
+  return chain
+}
+
+const remembered = new Map<string, Setting>()
+
+/**
+ * A setting out of what a caller gives: a year in EDTF level 1 or a number, and a place's slug; England where no place is given.
+ *
+ * @throws PottleError `bad-option` for a year outside 1266 to 1914, a malformed year or an unknown place
+ * @example settingOf('1690', 'london').places   // ['london', 'england', 'britain']
+ */
+export function settingOf(year: string | number | null = null, place = 'england'): Setting {
+  const key = `${year}|${place}`
+  const known = remembered.get(key)
+  if (known) return known
+  const span = spanOf(year)
+  const setting = {
+    year: year === null ? null : String(year),
+    from: span.from,
+    to: span.to,
+    moments: momentsOf(span),
+    places: placesFrom(place),
+  }
+  if (remembered.size >= 5000) remembered.clear()
+  remembered.set(key, setting)
+  return setting
 }

@@ -1,4 +1,5 @@
-import type { Expression } from '../bands/index.js'
+import type { Band, Expression } from '../bands/index.js'
+import type { ModernValue } from '../modern/index.js'
 import type { Reading } from '../reading/index.js'
 import type { Setting } from '../setting.js'
 import type { Checked, Citation, Grade, MeasureRow, Quantity } from '../tables/index.js'
@@ -28,6 +29,8 @@ export interface Sense {
   readonly whole?: boolean
   /** Names the choice that the sense depends on: senses of the same choice are taken together throughout a receipt. */
   readonly choice?: string
+  /** The standard that the sense rests on, which is the option taken in that choice. */
+  readonly standard?: string
 }
 
 /** What a kind of measure is asked: the words, the time and place, and what the caller insists on. */
@@ -49,4 +52,6 @@ export interface SenseKind {
   readonly name: string
   answers(question: Question): boolean
   senses(question: Question): readonly Sense[]
+  /** Modern units of the kind's own beside those of its quantity: egg classes, gas marks. The band is for the whole amount, in the base unit. */
+  modern?(question: Question, band: Band): readonly ModernValue[]
 }

@@ -72,7 +72,21 @@ export interface SenseRow extends Attested, Dated {
   readonly likelihood?: number
 }
 
-export type MeasureKind = 'weight' | 'capacity' | 'count' | 'egg' | 'loaf' | 'vessel' | 'comparison' | 'coin' | 'piece' | 'pennyworth' | 'time' | 'length' | 'consistency' | 'temperature'
+export type MeasureKind =
+  | 'weight'
+  | 'capacity'
+  | 'count'
+  | 'egg'
+  | 'loaf'
+  | 'vessel'
+  | 'comparison'
+  | 'coin'
+  | 'piece'
+  | 'pennyworth'
+  | 'time'
+  | 'length'
+  | 'consistency'
+  | 'temperature'
 
 /** A measure by its period name. */
 export interface MeasureRow {
@@ -142,4 +156,27 @@ export interface SourceRow {
     /** Where its text was seen, or that it was not. */
     readonly seen: string
   }
+}
+
+/** A unit that a modern kitchen measures in. */
+export interface ModernUnitRow extends Attested {
+  readonly id: string
+  readonly label: string
+  readonly plural: string
+  readonly quantity: Quantity
+  /** How much one is, as an exact value: `"236.5882365 ml"`. Temperatures have none: their scales are not multiples. */
+  readonly value?: string
+  /** The unit's code in the Unified Code for Units of Measure, where it has one. */
+  readonly ucum?: string
+  /** What a cook can measure off with it: the smallest fraction of one that kitchens use, as text (`"1/4"`). */
+  readonly step: string
+}
+
+/** A word that shifts an amount: *about*, *good*, *scant*, *large*. */
+export interface QualifierRow extends Attested {
+  readonly id: string
+  readonly label: string
+  /** Kinds of measure that the factor is meant for; none means any. */
+  readonly kinds: readonly MeasureKind[]
+  readonly factor: Spread
 }

@@ -1,0 +1,78 @@
+import { noAnswer, PottleError } from './error.js'
+import { nearestTo } from './nearest.js'
+import type { Reading } from './reading/index.js'
+import { inQuantity, kindFor, namesOf, type Question, qualify, reaches, type Sense, type SenseKind } from './senses/index.js'
+import type { Setting } from './setting.js'
+import { findGood, findMeasure, type GoodRow, measures, type Quantity } from './tables/index.js'
+
+/** What a reading comes to in a setting, before anyone asks how sure it is: every sense, in one quantity where that can be had. */
+export interface Assessment {
+  readonly kind: SenseKind
+  readonly question: Question
+  readonly quantity: Quantity
+  readonly senses: readonly Sense[]
+  /** Senses of another quantity that no density could bring over: shown, but not in the band. */
+  readonly apart: readonly Sense[]
+  readonly good: GoodRow | undefined
+  /** The names and classes of the thing, for the tables that ask about things. */
+  readonly thing: readonly string[]
+}
+
+/** What a caller may insist on. */
+export interface Insistence {
+  readonly standard?: string
+  readonly quantity?: Quantity
+}
+
+function unknownMeasure(reading: Reading): PottleError {
+  const name = reading.measure ?? reading.kind
+  const nearest = nearestTo(
+    name,
+    measures.map(({ id }) => id),
+  )
+  const detail = `"${name}" is not a measure of these tables; the nearest are ${nearest.join(', ')}`
+  return new PottleError('unreadable', [{ parameter: 'phrase', detail }], { understood: [], unread: [name], nearest })
+}
+
+function sensesOf(question: Question): { kind: SenseKind; senses: readonly Sense[] } {
+  const { reading } = question
+  if (reading.kind === 'vague') throw noAnswer('phrase', 'these words name a thing but no amount; say how many or how much')
+  const kind = kindFor(question)
+  if (!kind) throw unknownMeasure(reading)
+  return { kind, senses: kind.senses(question).map((sense) => qualify(sense, reading.qualifier, kind.name)) }
+}
+
+function noWay(from: Quantity, to: Quantity, reading: Reading): PottleError {
+  const thing = reading.thing ?? 'a thing that the phrase does not name'
+  const detail =
+    [from, to].sort().join() === 'mass,volume'
+      ? `to turn ${from} into ${to} the density of ${thing} is needed, and the tables have none; name a thing they know, or ask for a unit of ${from}`
+      : `the phrase states a ${from}; it can't be given as a ${to}`
+  return noAnswer('to', detail)
+}
+
+/**
+ * Every sense of a reading in its setting, brought to one quantity: the one asked for, or that of the likeliest sense.
+ *
+ * @throws PottleError `unreadable` for a measure that no kind knows; `no-answer` where there is no amount, or no way to the quantity asked for
+ */
+export function assess(reading: Reading, setting: Setting, insist: Insistence = {}): Assessment {
+  const measure = reading.measure ? findMeasure(reading.measure) : undefined
+  const { standard } = insist
+  const question: Question = { reading, setting, ...(measure ? { measure } : {}), ...(standard ? { standard } : {}) }
+  const { kind, senses } = sensesOf(question)
+  const good = reading.thing ? findGood(reading.thing) : undefined
+  const likeliest = senses[0]!
+  const quantity = insist.quantity ?? likeliest.quantity
+  const within = senses.filter((sense) => reaches(sense, quantity, good))
+  if (within.length === 0 || !reaches(likeliest, quantity, good)) throw noWay(likeliest.quantity, quantity, reading)
+  return {
+    kind,
+    question,
+    quantity,
+    senses: within.map((sense) => inQuantity(sense, quantity, good)),
+    apart: senses.filter((sense) => !within.includes(sense)),
+    good,
+    thing: namesOf(reading.thing, good),
+  }
+}

@@ -1,0 +1,74 @@
+import { type Citation, findSource, type SourceRow } from '../tables/index.js'
+
+type Person = NonNullable<SourceRow['author']>[number]
+
+const nameOf = (person: Person): string => person.literal ?? [person.given, person.family].filter(Boolean).join(' ')
+const inverted = (person: Person): string => person.literal ?? [person.family, person.given].filter(Boolean).join(', ')
+
+/** The year of a source as it is printed; undefined where none is known. */
+export function yearOf(source: SourceRow): number | undefined {
+  return source.issued?.['date-parts'][0]?.[0]
+}
+
+/**
+ * A footnote as short as a reader can follow: the source's short form and the place in it.
+ *
+ * @example citeShort({ id: 'digby-1669', at: 'p. 3' })   // 'Digby, Closet Opened (1669), p. 3'
+ */
+export function citeShort({ id, at }: Citation): string {
+  const source = findSource(id)
+  const short = source?.custom.short ?? id
+  return at ? `${short}, ${at}` : short
+}
+
+/** The whole reference on one line: author, title, edition, publisher, year, and where its text was seen. Acts are cited by their short form. */
+export function citeFull(source: SourceRow): string {
+  if (source.type === 'legislation') return `${source.title}, ${source.custom.short}.`
+  const people = (source.author ?? source.editor ?? []).map(nameOf).join(', ')
+  const held = source['container-title'] ? `in ${source['container-title']}` : undefined
+  const volume = source.volume ? `vol. ${source.volume}` : undefined
+  const edition = source.edition ? (/^\d+$/.test(source.edition) ? `${source.edition}. ed.` : source.edition) : undefined
+  const imprint = [source['publisher-place'], source.publisher].filter(Boolean).join(': ')
+  const parts = [people, source.title, held, volume, edition, source.number, imprint, yearOf(source), source.page]
+  return `${parts.filter(Boolean).join(', ')}.`
+}
+
+const bibtexTypes: Readonly<Record<string, string>> = {
+  book: 'book',
+  chapter: 'incollection',
+  'article-journal': 'article',
+  'article-magazine': 'article',
+  report: 'techreport',
+}
+
+/** Characters that BibTeX reads as commands. */
+const escape = (text: string): string => text.replace(/[&%$#_{}]/g, (mark) => `\\${mark}`)
+
+/**
+ * A source as a BibTeX entry.
+ *
+ * @example citeBibtex(findSource('digby-1669')!).startsWith('@book{digby-1669,')   // true
+ */
+export function citeBibtex(source: SourceRow): string {
+  const people = (list: SourceRow['author']): string | undefined => list?.map(inverted).join(' and ')
+  const fields: readonly (readonly [string, string | number | undefined])[] = [
+    ['author', people(source.author)],
+    ['editor', people(source.editor)],
+    ['title', source.title],
+    [source.type === 'chapter' ? 'booktitle' : 'journal', source['container-title']],
+    ['edition', source.edition],
+    ['volume', source.volume],
+    ['number', source.number],
+    ['pages', source.page],
+    ['publisher', source.publisher],
+    ['address', source['publisher-place']],
+    ['year', yearOf(source)],
+    ['doi', source.DOI],
+    ['url', source.URL],
+    ['note', source.type === 'legislation' ? source.custom.short : source.note],
+  ]
+  const lines = fields
+    .filter(([, value]) => value !== undefined && value !== '')
+    .map(([name, value]) => `  ${name} = {${escape(String(value))}}`)
+  return `@${bibtexTypes[source.type] ?? 'misc'}{${source.id},\n${lines.join(',\n')}\n}\n`
+}

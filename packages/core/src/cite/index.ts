@@ -1,0 +1,1 @@
+export { citeBibtex, citeFull, citeShort, yearOf } from './cite.js'

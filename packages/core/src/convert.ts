@@ -1,0 +1,107 @@
+import type { Answer, AnswerSense, AnswerSource } from './answer.js'
+import { type Band, scaleBand } from './bands/index.js'
+import { cautionsAbout } from './caution.js'
+import { citeFull } from './cite/index.js'
+import { badOption } from './error.js'
+import { inModernUnits, type ModernValue } from './modern/index.js'
+import { notesOn, plainText } from './notes.js'
+import { type Checked, type ConvertOptions, checkOptions, mostPhrase } from './options.js'
+import { type Reading, readPhrase, type Span } from './reading/index.js'
+import { numberOf, type Resolved, type ResolvedSense, resolve } from './resolve.js'
+import { type Citation, dataset, exactRatio, findSource, type Quantity } from './tables/index.js'
+
+const baseUnits: Readonly<Record<Quantity, string>> = {
+  mass: 'g',
+  volume: 'ml',
+  count: 'each',
+  length: 'mm',
+  time: 's',
+  temperature: 'degC',
+  ratio: '1',
+}
+
+/** All the digits of a sense, where neither it nor the phrase's number leaves a doubt. */
+function exactDigits({ sense }: ResolvedSense, scales: boolean, base: number, ratio: number): string | null {
+  if (sense.exact === undefined || (scales && ratio > 1)) return null
+  return exactRatio(sense.exact)
+    .times(scales ? base : 1)
+    .toSignificantDigits(15)
+    .toString()
+}
+
+function answerSenses({ senses, scales, assessment }: Resolved, reading: Reading): readonly AnswerSense[] {
+  const { base, ratio } = numberOf(reading.amount)
+  const unit = baseUnits[assessment.quantity]
+  return senses.map((resolved) => {
+    const { id, label, likelihood } = resolved.sense
+    const { low, best, high } = scales ? scaleBand(resolved.band, base) : resolved.band
+    const exact = exactDigits(resolved, scales, base, ratio)
+    return { id, label, likelihood: Number(likelihood.toFixed(4)), unit, low, best, high, exact, steps: resolved.steps }
+  })
+}
+
+function answerSources(citations: readonly Citation[]): readonly AnswerSource[] {
+  return citations.map(({ id }) => ({ id, citation: citeFull(findSource(id)!) }))
+}
+
+type Other = { readonly quantity: Quantity; readonly band: Band }
+
+/** Units of the value's own quantity, of the other one where a density gives it, and of the kind's own; only the one asked for where one was. */
+function modernValues({ assessment }: Resolved, checked: Checked, band: Band, other: Other | undefined): readonly ModernValue[] {
+  const { kind, question, quantity } = assessment
+  const all = [
+    ...inModernUnits(quantity, band),
+    ...(other ? inModernUnits(other.quantity, other.band) : []),
+    ...(kind.modern?.(question, band) ?? []),
+  ]
+  return checked.unit ? all.filter(({ unit }) => unit === checked.unit) : all
+}
+
+const wordsOf = (phrase: string, spans: readonly Span[]): string[] => spans.map(({ start, end }) => phrase.slice(start, end))
+
+function answer(phrase: string, reading: Reading, checked: Checked): Answer {
+  const resolved = resolve(reading, checked)
+  const { base } = numberOf(reading.amount)
+  const scaled = (band: Band): Band => (resolved.scales ? scaleBand(band, base) : band)
+  const band = scaled(resolved.band)
+  const other = resolved.other && { quantity: resolved.other.quantity, band: scaled(resolved.other.band) }
+  const { quantity } = resolved.assessment
+  const modern = modernValues(resolved, checked, band, other)
+  const unread = wordsOf(phrase, reading.unread)
+  const { kind, amount, measure, thing, qualifier, eggs } = reading
+  const { setting } = checked
+  const { low, best, high, coverage } = band
+  return {
+    phrase,
+    setting: { year: setting.from === setting.to ? setting.from : setting.year, place: setting.places[0]! },
+    reading: { kind, amount, measure, thing, qualifier, eggs, unread },
+    value: { quantity, unit: baseUnits[quantity], low, best, high, coverage },
+    modern,
+    senses: answerSenses(resolved, reading),
+    text: plainText(quantity, band, modern, other),
+    notes: notesOn(resolved, reading, setting, unread),
+    cautions: cautionsAbout(resolved.assessment, phrase),
+    sources: answerSources(resolved.citations),
+    dataset,
+  }
+}
+
+/**
+ * Turns a period phrase into a modern measure: with a band, the possible senses, every step and its source.
+ *
+ * @param phrase the words as the book has them, at most 1,000 characters: `a pottle of cream`
+ * @throws PottleError `bad-option` names each option that is wrong; `unreadable` says which words were understood; `no-answer` says why there is none
+ * @example convert('a pottle of cream', { year: 1690, place: 'london' }).text   // 'about 1.9 litres, 8 US cups; 1.9 kg'
+ */
+export function convert(phrase: string, options: ConvertOptions = {}): Answer {
+  const checked = checkOptions(options)
+  if (typeof phrase !== 'string' || phrase.trim() === '')
+    throw badOption('phrase', 'give the words of a measure, such as "a pottle of cream"')
+  if (phrase.length > mostPhrase)
+    throw badOption(
+      'phrase',
+      `the phrase has ${phrase.length} characters; at most ${mostPhrase} are read. Send a whole receipt as a receipt`,
+    )
+  const reading = readPhrase(phrase)
+  return answer(phrase, checked.thing ? { ...reading, thing: checked.thing } : reading, checked)
+}

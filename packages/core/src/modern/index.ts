@@ -1,0 +1,3 @@
+export { inModernUnits, type ModernValue } from './modern.js'
+export { kitchenNumber, type Rounded, roundForKitchen } from './rounding.js'
+export { findUnit, type ModernUnit, unitIds, unitsOf } from './units.js'

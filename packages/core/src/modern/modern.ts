@@ -1,0 +1,44 @@
+import { type Band, scaleBand } from '../bands/index.js'
+import type { ModernUnitRow, Quantity } from '../tables/index.js'
+import { kitchenNumber, roundForKitchen } from './rounding.js'
+import { type ModernUnit, unitsOf } from './units.js'
+
+/** One value in one modern unit. `low`, `best` and `high` are unrounded; `text` is what a cook reads. */
+export interface ModernValue {
+  readonly unit: string
+  /** The unit's code in UCUM, where it has one. */
+  readonly ucum: string | null
+  readonly low: number
+  readonly best: number
+  readonly high: number
+  readonly text: string
+  /** How much kitchen rounding moved the value, as a part of it: 0.02 is two per cent more. */
+  readonly rounding: number
+}
+
+function kitchenText(unit: ModernUnitRow, band: Band): { text: string; rounding: number } {
+  const { value, shift, outside } = roundForKitchen(unit, band)
+  if (value === 0 && band.best > 0)
+    return {
+      text: `less than ${kitchenNumber(unit, Number(unit.step.split('/').reduce((a, b) => String(Number(a) / Number(b)))))} ${unit.label}`,
+      rounding: shift,
+    }
+  const name = value > 1 ? unit.plural : unit.label
+  const short = /^[a-z]{1,2}$/.test(unit.plural) ? unit.plural : name
+  return { text: `${kitchenNumber(unit, value)} ${short}${outside ? ' (rounded beyond its band)' : ''}`.trim(), rounding: shift }
+}
+
+function valueIn({ row, inBase }: ModernUnit, base: Band): ModernValue {
+  const band = scaleBand(base, 1 / inBase)
+  return { unit: row.id, ucum: row.ucum ?? null, low: band.low, best: band.best, high: band.high, ...kitchenText(row, band) }
+}
+
+/**
+ * A band in every unit that a modern kitchen may want for its quantity.
+ *
+ * @param band in the base unit of the quantity: g, ml, each, mm, s or 1
+ * @example inModernUnits('volume', { low: 1850, best: 1893, high: 1935, coverage: 0.9 }).find((v) => v.unit === 'cup-us')?.text   // '8 US cups'
+ */
+export function inModernUnits(quantity: Quantity, band: Band): readonly ModernValue[] {
+  return unitsOf(quantity).map((unit) => valueIn(unit, band))
+}

@@ -1,0 +1,66 @@
+import type { Band } from '../bands/index.js'
+import { exactRatio, type ModernUnitRow } from '../tables/index.js'
+
+/** A value as a kitchen can measure it off, and what the rounding cost. */
+export interface Rounded {
+  readonly value: number
+  /** How much larger (or smaller, below zero) the rounded value is than the best one, as a part of it. */
+  readonly shift: number
+  /** Whether rounding took the value out of its own band. */
+  readonly outside: boolean
+}
+
+/** The largest of 1, 2 or 5 times a power of ten that is no larger than `x`. */
+function niceBelow(x: number): number {
+  const power = 10 ** Math.floor(Math.log10(x))
+  const lead = x / power
+  return (lead >= 5 ? 5 : lead >= 2 ? 2 : 1) * power
+}
+
+/** Units that are weighed or read off a scale can be divided further when little is asked for; spoons and cups cannot. */
+const divisible = new Set(['g', 'ml', 'mm', 'kg', 'l', 's', 'ratio'])
+
+function stepFor(unit: ModernUnitRow, band: Band): number {
+  const smallest = exactRatio(unit.step).toNumber()
+  const size = Math.abs(band.best)
+  const own = divisible.has(unit.id) && size < 10 * smallest ? niceBelow(size / 20) : smallest
+  // No more digits than the band supports (JCGM 100:2008, 7.2.6): a step of about a tenth of the band's width.
+  const halfWidth = (band.high - band.low) / 2
+  return halfWidth > 0 ? Math.max(own, niceBelow(halfWidth / 5)) : own
+}
+
+/** Takes off the last-bit noise that multiplying by a decimal step leaves. */
+const tidy = (x: number): number => Number(x.toPrecision(12))
+
+/**
+ * Rounds the best value of a band to what the unit's tools can measure.
+ *
+ * @param band in the unit itself
+ * @example roundForKitchen({ id: 'cup-us', step: '1/4', … }, { low: 7.8, best: 8.03, high: 8.2, coverage: 0.9 }).value   // 8
+ */
+export function roundForKitchen(unit: ModernUnitRow, band: Band): Rounded {
+  if (band.best === 0) return { value: 0, shift: 0, outside: false }
+  const step = stepFor(unit, band)
+  const value = tidy(Math.round(band.best / step) * step)
+  const shift = Number((value / band.best - 1).toFixed(4))
+  return { value, shift, outside: value < band.low || value > band.high }
+}
+
+const vulgar: readonly (readonly [number, string])[] = [
+  [1 / 8, '⅛'],
+  [1 / 4, '¼'],
+  [3 / 8, '⅜'],
+  [1 / 2, '½'],
+  [5 / 8, '⅝'],
+  [3 / 4, '¾'],
+  [7 / 8, '⅞'],
+]
+
+/** A number as a cook reads it: `8`, `2¼`, `1.95`; fractions where the unit is divided into them. */
+export function kitchenNumber(unit: ModernUnitRow, value: number): string {
+  const whole = Math.floor(value)
+  const fraction =
+    unit.step.includes('/') && !divisible.has(unit.id) ? vulgar.find(([part]) => Math.abs(value - whole - part) < 1e-9) : undefined
+  if (fraction) return `${whole === 0 ? '' : whole}${fraction[1]}`
+  return value >= 10_000 ? value.toLocaleString('en-GB') : String(value)
+}

@@ -1,0 +1,74 @@
+import { type Band, mixtureBand } from './bands/index.js'
+import type { ModernValue } from './modern/index.js'
+import type { Reading } from './reading/index.js'
+import type { Resolved } from './resolve.js'
+import type { Setting } from './setting.js'
+import type { Quantity } from './tables/index.js'
+
+/** Senses further apart than this are a choice for the reader, not a band. Judgement. */
+const farApart = 1.1
+/** A sense less likely than this is not put before the reader as a choice. Judgement. */
+const worthChoosing = 0.1
+
+function choiceNote({ senses, assessment }: Resolved): string | undefined {
+  const serious = senses.filter(({ sense }) => sense.likelihood >= worthChoosing)
+  const bests = serious.map(({ band }) => band.best)
+  const ratio = Math.max(...bests) / Math.min(...bests)
+  if (assessment.quantity === 'temperature' || serious.length < 2 || ratio < farApart) return undefined
+  const labels = serious.map(({ sense }) => `${sense.label} (${Math.round(sense.likelihood * 100)} in 100)`)
+  return `The senses lie far apart, up to ${ratio.toFixed(1)} times: choose between ${labels.join(' and ')}.`
+}
+
+const widthOf = ({ low, high }: Band): number => (low > 0 ? high / low : Number.NaN)
+
+function yearNote({ band, senses }: Resolved, setting: Setting): string | undefined {
+  if (setting.year !== null) return undefined
+  const likeliest = senses[0]!.sense
+  const one = mixtureBand([{ weight: 1, value: likeliest.value }], band.coverage)
+  const [whole, single] = [widthOf(band), widthOf(one)]
+  const narrower =
+    single < whole * 0.99
+      ? `; a year that settles the sense would narrow it from a factor of ${whole.toFixed(2)} to ${single.toFixed(2)}`
+      : ''
+  return `No year was given, so every period from ${setting.from} to ${setting.to} weighs in${narrower}.`
+}
+
+function apartNote({ assessment }: Resolved): string | undefined {
+  if (assessment.apart.length === 0) return undefined
+  const labels = assessment.apart.map(({ label }) => label).join('; ')
+  return `Not in the band, since it can't be had as a ${assessment.quantity} without a density: ${labels}.`
+}
+
+/** What a reader should know before using the figure. */
+export function notesOn(resolved: Resolved, reading: Reading, setting: Setting, unread: readonly string[]): readonly string[] {
+  const unreadNote = unread.length > 0 ? `These words gave nothing: ${unread.join(' ')}.` : undefined
+  return [choiceNote(resolved), yearNote(resolved, setting), apartNote(resolved), unreadNote].filter((note) => note !== undefined)
+}
+
+/** The units that a line of kitchen language names, by quantity and size: metric first. */
+function unitsFor(quantity: Quantity, best: number): readonly string[] {
+  if (quantity === 'mass') return best >= 1000 ? ['kg', 'lb'] : ['g', 'oz']
+  if (quantity === 'volume')
+    return best >= 1000 ? ['l', 'cup-us'] : best >= 100 ? ['ml', 'cup-us'] : best >= 15 ? ['ml', 'tbsp-us'] : ['ml', 'tsp-us']
+  if (quantity === 'length') return best >= 10 ? ['cm', 'in'] : ['mm']
+  if (quantity === 'time') return best >= 3600 ? ['h'] : best >= 60 ? ['min'] : ['s']
+  if (quantity === 'temperature') return ['degC', 'degF', 'gas-mark']
+  return [quantity === 'count' ? 'each' : 'ratio']
+}
+
+/**
+ * The answer in a line of kitchen language: *about 1.9 litres, 8 US cups*.
+ * The other quantity follows where a density gives it: *about 950 ml, 4 US cups; 960 g*.
+ */
+export function plainText(
+  quantity: Quantity,
+  band: Band,
+  modern: readonly ModernValue[],
+  other?: { quantity: Quantity; band: Band },
+): string {
+  const textOf = (unit: string): string | undefined => modern.find((value) => value.unit === unit)?.text
+  const own = unitsFor(quantity, band.best).map(textOf).filter(Boolean).join(', ')
+  const beside = other ? textOf(unitsFor(other.quantity, other.band.best)[0]!) : undefined
+  const about = band.high > band.low ? 'about ' : ''
+  return `${about}${own}${beside ? `; ${beside}` : ''}`
+}

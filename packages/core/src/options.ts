@@ -1,0 +1,97 @@
+import { badOption, type Fault, PottleError } from './error.js'
+import { findUnit, unitIds } from './modern/index.js'
+import { nearestTo } from './nearest.js'
+import { type Setting, settingOf } from './setting.js'
+import type { Quantity } from './tables/index.js'
+
+/** What a caller may say beside the phrase. */
+export interface ConvertOptions {
+  /** A year, or a date in EDTF level 1: `1690`, `1690~`, `169X`, `1650/1700`. */
+  readonly year?: number | string | null
+  /** A place's slug; `england` where none is given. */
+  readonly place?: string
+  /** The thing measured, where the phrase does not name it. */
+  readonly thing?: string
+  /** A modern unit, or `mass` or `volume`. */
+  readonly to?: string
+  /** How much of the probability the band holds; 0.9 where none is given. */
+  readonly coverage?: number
+  /** A standard or sense to insist on: `gallon.ale`, `pint.wine`, `ale`. */
+  readonly standard?: string
+}
+
+/** Options that have been checked. */
+export interface Checked {
+  readonly setting: Setting
+  readonly coverage: number
+  readonly thing?: string
+  readonly unit?: string
+  readonly quantity?: Quantity
+  readonly standard?: string
+}
+
+export const mostPhrase = 1000
+const quantities: readonly string[] = ['mass', 'volume'] satisfies Quantity[]
+
+function checkTo(to: unknown): { unit?: string; quantity?: Quantity } {
+  if (to === undefined) return {}
+  if (typeof to !== 'string') throw badOption('to', 'name a modern unit, such as g, ml or cup-us')
+  if (quantities.includes(to)) return { quantity: to as Quantity }
+  const unit = findUnit(to)
+  if (!unit)
+    throw badOption('to', `"${to.slice(0, 40)}" is not a unit of these tables; the nearest are ${nearestTo(to, unitIds()).join(', ')}`)
+  return { unit: to, quantity: unit.quantity }
+}
+
+function checkCoverage(coverage: unknown): number {
+  if (coverage === undefined) return 0.9
+  if (typeof coverage === 'number' && coverage >= 0.5 && coverage <= 0.999) return coverage
+  throw badOption('coverage', 'give a number from 0.5 to 0.999, such as 0.9')
+}
+
+function checkWord(parameter: string, word: unknown): string | undefined {
+  if (word === undefined) return undefined
+  if (typeof word === 'string' && word.trim() !== '' && word.length <= 100) return word.trim().toLowerCase()
+  throw badOption(parameter, 'give a word or two, at most 100 characters')
+}
+
+function checkSetting(year: unknown, place: unknown): Setting {
+  if (year !== undefined && year !== null && typeof year !== 'number' && typeof year !== 'string')
+    throw badOption('year', 'give a number or a date in EDTF')
+  if (place !== undefined && typeof place !== 'string') throw badOption('place', 'give the slug of a place, such as england or london')
+  return settingOf(year ?? null, place)
+}
+
+/** Runs checks one after another and gathers the faults, so that a caller hears of all of them at once. */
+function gather(checks: Readonly<Record<string, () => unknown>>): Record<string, unknown> {
+  const faults: Fault[] = []
+  const values: Record<string, unknown> = {}
+  for (const [name, check] of Object.entries(checks)) {
+    try {
+      values[name] = check()
+    } catch (error) {
+      if (!(error instanceof PottleError)) throw error
+      faults.push(...error.faults)
+    }
+  }
+  if (faults.length > 0) throw new PottleError('bad-option', faults)
+  return values
+}
+
+/** @throws PottleError `bad-option` that names every option that is wrong and what would be right */
+export function checkOptions(options: ConvertOptions): Checked {
+  const { setting, coverage, to, thing, standard } = gather({
+    setting: () => checkSetting(options.year, options.place),
+    coverage: () => checkCoverage(options.coverage),
+    to: () => checkTo(options.to),
+    thing: () => checkWord('thing', options.thing),
+    standard: () => checkWord('standard', options.standard),
+  })
+  return {
+    setting: setting as Setting,
+    coverage: coverage as number,
+    ...(to as object),
+    ...(thing ? { thing: thing as string } : {}),
+    ...(standard ? { standard: standard as string } : {}),
+  }
+}

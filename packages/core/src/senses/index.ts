@@ -1,0 +1,5 @@
+export { inQuantity, reaches } from './density.js'
+export { kindFor } from './kinds.js'
+export { qualify } from './qualifier.js'
+export type { Question, Sense, SenseKind, Step } from './sense.js'
+export { namesOf } from './usage.js'

@@ -1,0 +1,23 @@
+import { type Expression, spread, times, unknown } from '../bands/index.js'
+import { type MeasureKind, type QualifierRow, qualifiers } from '../tables/index.js'
+import type { Sense, Step } from './sense.js'
+
+const byId = new Map(qualifiers.map((row) => [row.id, row]))
+
+function stepFor(row: QualifierRow): Step {
+  const { low, best, high } = row.factor
+  const factor = best === 1 ? `${low} to ${high}` : `${best} (${low} to ${high})`
+  return { text: row.note ?? row.label, factor, grade: row.grade, checked: row.checked, sources: row.source }
+}
+
+/**
+ * A sense of a measure that a word makes larger, smaller or less sure: *a good pint*, *about a pound*.
+ * A word that does not bear on this kind of measure leaves the sense as it was: a pound cannot be large.
+ */
+export function qualify(sense: Sense, qualifier: string | null, kind: string): Sense {
+  const row = qualifier ? byId.get(qualifier) : undefined
+  if (!row || (row.kinds.length > 0 && !row.kinds.includes(kind as MeasureKind))) return sense
+  const value: Expression = times(sense.value, unknown(`qualifier:${row.id}`, spread(row.factor)))
+  const { exact: _, ...rest } = sense
+  return { ...rest, value, steps: [...sense.steps, stepFor(row)] }
+}

@@ -1,0 +1,185 @@
+/**
+ * Senses of measures that are a part or a multiple of a standard: a pottle is half a gallon, but of which gallon?
+ *
+ * For each moment of the setting, every sense row that holds is weighed by how the standards were used for that thing then and there
+ * (`usage`); weights are averaged over the moments.
+ */
+import { type Expression, product, spread, unknown } from '../bands/index.js'
+import { noAnswer } from '../error.js'
+import type { MeasureKind, MeasureRow, Quantity, SenseRow, StandardRow, ToleranceRow, UsageRow } from '../tables/index.js'
+import { exactRatio, exactValue, findGood, findStandard, holds, standardsOf, tolerances } from '../tables/index.js'
+import type { Question, Sense, SenseKind, Step } from './sense.js'
+import { namesOf, type Use, usageFor } from './usage.js'
+
+/** A sense row tied to one standard, with what weighs for it. */
+interface Candidate {
+  readonly id: string
+  readonly row: SenseRow
+  readonly standard: StandardRow
+  readonly use?: UsageRow
+  weight: number
+}
+
+/** A meaning less likely than this is not worth a cook's attention. Judgement. */
+const negligible = 0.005
+
+const lastPart = (id: string): string => id.slice(id.lastIndexOf('.') + 1)
+
+/** The row itself where it names a standard; where it names a family, once for each standard of it. */
+function standardsUnder(measure: MeasureRow, row: SenseRow): readonly { id: string; standard: StandardRow }[] {
+  const one = findStandard(row.of)
+  if (one) return [{ id: row.id, standard: one }]
+  return standardsOf(row.of).map((standard) => ({ id: `${measure.id.replaceAll(' ', '-')}.${lastPart(standard.id)}`, standard }))
+}
+
+function suits(row: SenseRow, thing: readonly string[]): boolean {
+  return !row.things || thing.length === 0 || row.things.some((name) => thing.includes(name))
+}
+
+/** Every sense of a measure at one moment, unweighted rows included with weight 0. */
+function candidatesAt(measure: MeasureRow, use: Use): Candidate[] {
+  const found: Candidate[] = []
+  for (const row of measure.senses) {
+    if (!holds(row, use.year, use.places) || !suits(row, use.thing)) continue
+    for (const { id, standard } of standardsUnder(measure, row)) {
+      if (!holds(standard, use.year, use.places)) continue
+      const ruling = usageFor(standard.family, use)
+      const share = ruling ? (ruling.weights[standard.id] ?? 0) : 1
+      found.push({ id, row, standard, weight: share * (row.likelihood ?? 1), ...(ruling ? { use: ruling } : {}) })
+    }
+  }
+  // A sense confined to the thing that was named (a firkin of butter) speaks before those of things in general.
+  const narrow = use.thing.length > 0 ? found.filter(({ row }) => row.things) : []
+  const chosen = narrow.length > 0 ? narrow : found
+  // Where usage rules out all that is left, the rows' own likelihoods decide.
+  if (chosen.length > 0 && chosen.every(({ weight }) => weight === 0)) for (const one of chosen) one.weight = one.row.likelihood ?? 1
+  return chosen
+}
+
+function weighed(question: Question, measure: MeasureRow): Candidate[] {
+  const { setting, reading } = question
+  const thing = namesOf(reading.thing, reading.thing ? findGood(reading.thing) : undefined)
+  const total = new Map<string, Candidate>()
+  for (const { year, weight } of setting.moments) {
+    const at = candidatesAt(measure, { measure: measure.id, thing, year, places: setting.places })
+    const sum = at.reduce((all, one) => all + one.weight, 0)
+    if (sum === 0) continue
+    for (const one of at) {
+      const before = total.get(one.id)
+      total.set(one.id, { ...one, weight: (before?.weight ?? 0) + (weight * one.weight) / sum })
+    }
+  }
+  const all = [...total.values()].reduce((sum, one) => sum + one.weight, 0)
+  return [...total.values()].map((one) => ({ ...one, weight: one.weight / all })).filter(({ weight }) => weight >= negligible)
+}
+
+/** The senses that a caller's wish points at, whatever the date: by sense, by standard, or by the last part of either's name. */
+function insisted(measure: MeasureRow, wish: string): Candidate[] {
+  const every = measure.senses.flatMap((row) => standardsUnder(measure, row).map(({ id, standard }) => ({ id, row, standard, weight: 1 })))
+  const meant = every.filter(
+    ({ id, standard }) => id === wish || standard.id === wish || lastPart(id) === wish || lastPart(standard.id) === wish,
+  )
+  if (meant.length === 0) {
+    const known = [...new Set(every.map(({ standard }) => standard.id))].join(', ')
+    throw noAnswer('standard', `the ${measure.label} has no sense by "${wish.slice(0, 40)}"; it can go by ${known}`)
+  }
+  const [first] = meant
+  return [first!]
+}
+
+const toleranceIndex = new Map<MeasureKind, ToleranceRow[]>()
+for (const row of tolerances) toleranceIndex.set(row.kind, [...(toleranceIndex.get(row.kind) ?? []), row])
+
+function toleranceOf(measure: MeasureRow, { setting }: Question): ToleranceRow | undefined {
+  const year = setting.moments[Math.floor(setting.moments.length / 2)]!.year
+  return toleranceIndex.get(measure.kind)?.find((row) => holds(row, year, setting.places))
+}
+
+const baseUnits: Readonly<Record<Quantity, string>> = {
+  mass: 'g',
+  volume: 'ml',
+  count: 'each',
+  length: 'mm',
+  time: 's',
+  temperature: 'degC',
+  ratio: '1',
+}
+
+function definition(standard: StandardRow): Step {
+  const { quantity, value } = exactValue(standard.value)
+  const inBase = `${value.toSignificantDigits(12).toString()} ${baseUnits[quantity]}`
+  const factor = standard.value === inBase ? inBase : `${standard.value} = ${inBase}`
+  return { text: standard.label, factor, grade: standard.grade, checked: standard.checked, sources: standard.source }
+}
+
+function stepsOf(measure: MeasureRow, { row, standard, use }: Candidate, tolerance: ToleranceRow | undefined): Step[] {
+  const steps: Step[] = [
+    { text: `one ${measure.label} is ${row.label}`, factor: row.ratio, grade: row.grade, checked: row.checked, sources: row.source },
+    definition(standard),
+  ]
+  if (use)
+    steps.push({
+      text: use.reason,
+      factor: `weight ${use.weights[standard.id] ?? 0}`,
+      grade: use.grade,
+      checked: use.checked,
+      sources: use.source,
+    })
+  if (tolerance) {
+    const { low, high } = tolerance.factor
+    steps.push({
+      text: tolerance.note ?? 'how far measures in use strayed',
+      factor: `${low} to ${high}`,
+      grade: tolerance.grade,
+      checked: tolerance.checked,
+      sources: tolerance.source,
+    })
+  }
+  return steps
+}
+
+/** One of the measure in base units: ratio x standard, the standard's own doubt where it was not one figure, and the trade's tolerance. */
+function valueOf({ row, standard }: Candidate, tolerance: ToleranceRow | undefined): Expression {
+  const ratio = exactRatio(row.ratio)
+  const base = exactValue(standard.value).value
+  const unknowns = tolerance ? [unknown(`tolerance:${tolerance.id}:${standard.id}`, spread(tolerance.factor))] : []
+  if (!standard.ends) return product(ratio.times(base).toNumber(), ...unknowns)
+  const [low, high] = standard.ends.map((end) => exactValue(end).value.toNumber()) as [number, number]
+  const definitionDoubt = unknown(`standard:${standard.id}`, spread({ low, best: base.toNumber(), high }))
+  return product(ratio.toNumber(), definitionDoubt, ...unknowns)
+}
+
+function senseOf(question: Question, measure: MeasureRow, candidate: Candidate): Sense {
+  const { id, row, standard } = candidate
+  const tolerance = toleranceOf(measure, question)
+  const { quantity, value } = exactValue(standard.value)
+  return {
+    id,
+    label: standardLabel(row, standard),
+    likelihood: candidate.weight,
+    quantity,
+    value: valueOf(candidate, tolerance),
+    ...(standard.ends ? {} : { exact: exactRatio(row.ratio).times(value).toSignificantDigits(15).toString() }),
+    steps: stepsOf(measure, candidate, tolerance),
+    choice: standard.family,
+    standard: standard.id,
+  }
+}
+
+function standardLabel(row: SenseRow, standard: StandardRow): string {
+  return row.of === standard.family ? `${row.label}: ${standard.label}` : row.label
+}
+
+/** A kind whose measures all rest on standards. */
+export function kindByStandard(kind: MeasureKind): SenseKind {
+  return {
+    name: kind,
+    answers: ({ measure }) => measure?.kind === kind,
+    senses: (question) => {
+      const measure = question.measure!
+      const candidates = question.standard ? insisted(measure, question.standard) : weighed(question, measure)
+      if (candidates.length === 0) throw noAnswer('year', `no ${measure.label} of that kind is known in that year and place`)
+      return candidates.sort((a, b) => b.weight - a.weight).map((candidate) => senseOf(question, measure, candidate))
+    },
+  }
+}

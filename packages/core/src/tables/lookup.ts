@@ -1,0 +1,54 @@
+import { goods } from './rows/goods.js'
+import { measures } from './rows/measures.js'
+import { sources } from './rows/sources.js'
+import { standards } from './rows/standards.js'
+import type { Dated, GoodRow, MeasureRow, SourceRow, StandardRow } from './schema.js'
+
+/** By id and by every other name; an id wins over another row's name. */
+function byName<Row extends { readonly id: string; readonly names: readonly string[] }>(rows: readonly Row[]): ReadonlyMap<string, Row> {
+  const index = new Map<string, Row>()
+  for (const row of rows) for (const name of row.names) if (!index.has(name)) index.set(name, row)
+  for (const row of rows) index.set(row.id, row)
+  return index
+}
+
+function byId<Row extends { readonly id: string }>(rows: readonly Row[]): ReadonlyMap<string, Row> {
+  return new Map(rows.map((row) => [row.id, row]))
+}
+
+const measureIndex = byName(measures)
+const goodIndex = byName(goods)
+const sourceIndex = byId(sources)
+const standardIndex = byId(standards)
+const families = new Map<string, StandardRow[]>()
+for (const row of standards) families.set(row.family, [...(families.get(row.family) ?? []), row])
+
+/** A weight, capacity or count by its modern name or a listed spelling; undefined where the tables have none. */
+export function findMeasure(name: string): MeasureRow | undefined {
+  return measureIndex.get(name)
+}
+
+/** A thing by its id, its modern name or a listed spelling: first as it stands, then by its last word (*sweet cream* is cream). */
+export function findGood(name: string): GoodRow | undefined {
+  const slug = name.replaceAll(' ', '-')
+  return goodIndex.get(name) ?? goodIndex.get(slug) ?? goodIndex.get(name.slice(name.lastIndexOf(' ') + 1))
+}
+
+export function findSource(id: string): SourceRow | undefined {
+  return sourceIndex.get(id)
+}
+
+export function findStandard(id: string): StandardRow | undefined {
+  return standardIndex.get(id)
+}
+
+/** Every standard of a family, in the order of the table. */
+export function standardsOf(family: string): readonly StandardRow[] {
+  return families.get(family) ?? []
+}
+
+/** Whether a row holds in a year and a chain of places (the nearest first). */
+export function holds(row: Dated, year: number, places: readonly string[]): boolean {
+  const inTime = !row.years || (row.years[0] <= year && year <= row.years[1])
+  return inTime && (!row.place || places.includes(row.place))
+}
