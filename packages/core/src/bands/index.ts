@@ -1,2 +1,3 @@
-export type { Expression, Factor, Term, Unknown } from './expression.js'
-export type { Shape } from './shapes.js'
+export { type Band, bandOf, bestOf, jointBand, type Line, mixtureBand, scaleBand, type Weighted } from './band.js'
+export { constant, type Expression, type Factor, power, product, sum, type Term, times, type Unknown, unknown } from './expression.js'
+export { exact, lognormal, rectangle, type Shape, spread, triangle } from './shapes.js'
