@@ -79,7 +79,7 @@ function answer(phrase: string, reading: Reading, checked: Checked): Answer {
     modern,
     senses: answerSenses(resolved, reading),
     text: plainText(quantity, band, modern, other),
-    notes: notesOn(resolved, reading, setting, unread),
+    notes: notesOn(resolved, setting, unread),
     cautions: cautionsAbout(resolved.assessment, phrase),
     sources: answerSources(resolved.citations),
     dataset,

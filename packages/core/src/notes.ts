@@ -1,6 +1,5 @@
 import { type Band, mixtureBand } from './bands/index.js'
 import type { ModernValue } from './modern/index.js'
-import type { Reading } from './reading/index.js'
 import type { Resolved } from './resolve.js'
 import type { Setting } from './setting.js'
 import type { Quantity } from './tables/index.js'
@@ -40,7 +39,7 @@ function apartNote({ assessment }: Resolved): string | undefined {
 }
 
 /** What a reader should know before using the figure. */
-export function notesOn(resolved: Resolved, reading: Reading, setting: Setting, unread: readonly string[]): readonly string[] {
+export function notesOn(resolved: Resolved, setting: Setting, unread: readonly string[]): readonly string[] {
   const unreadNote = unread.length > 0 ? `These words gave nothing: ${unread.join(' ')}.` : undefined
   return [choiceNote(resolved), yearNote(resolved, setting), apartNote(resolved), unreadNote].filter((note) => note !== undefined)
 }

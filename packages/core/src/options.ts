@@ -7,17 +7,17 @@ import type { Quantity } from './tables/index.js'
 /** What a caller may say beside the phrase. */
 export interface ConvertOptions {
   /** A year, or a date in EDTF level 1: `1690`, `1690~`, `169X`, `1650/1700`. */
-  readonly year?: number | string | null
+  readonly year?: number | string | null | undefined
   /** A place's slug; `england` where none is given. */
-  readonly place?: string
+  readonly place?: string | undefined
   /** The thing measured, where the phrase does not name it. */
-  readonly thing?: string
+  readonly thing?: string | undefined
   /** A modern unit, or `mass` or `volume`. */
-  readonly to?: string
+  readonly to?: string | undefined
   /** How much of the probability the band holds; 0.9 where none is given. */
-  readonly coverage?: number
+  readonly coverage?: number | undefined
   /** A standard or sense to insist on: `gallon.ale`, `pint.wine`, `ale`. */
-  readonly standard?: string
+  readonly standard?: string | undefined
 }
 
 /** Options that have been checked. */

@@ -42,7 +42,7 @@ const bibtexTypes: Readonly<Record<string, string>> = {
 }
 
 /** Characters that BibTeX reads as commands. */
-const escape = (text: string): string => text.replace(/[&%$#_{}]/g, (mark) => `\\${mark}`)
+const escapeBibtex = (text: string): string => text.replace(/[&%$#_{}]/g, (mark) => `\\${mark}`)
 
 /**
  * A source as a BibTeX entry.
@@ -69,6 +69,6 @@ export function citeBibtex(source: SourceRow): string {
   ]
   const lines = fields
     .filter(([, value]) => value !== undefined && value !== '')
-    .map(([name, value]) => `  ${name} = {${escape(String(value))}}`)
+    .map(([name, value]) => `  ${name} = {${escapeBibtex(String(value))}}`)
   return `@${bibtexTypes[source.type] ?? 'misc'}{${source.id},\n${lines.join(',\n')}\n}\n`
 }

@@ -26,7 +26,7 @@ const negligible = 0.005
 const lastPart = (id: string): string => id.slice(id.lastIndexOf('.') + 1)
 
 /** The row itself where it names a standard; where it names a family, once for each standard of it. */
-function standardsUnder(measure: MeasureRow, row: SenseRow): readonly { id: string; standard: StandardRow }[] {
+export function standardsUnder(measure: MeasureRow, row: SenseRow): readonly { id: string; standard: StandardRow }[] {
   const one = findStandard(row.of)
   if (one) return [{ id: row.id, standard: one }]
   return standardsOf(row.of).map((standard) => ({ id: `${measure.id.replaceAll(' ', '-')}.${lastPart(standard.id)}`, standard }))
@@ -139,7 +139,7 @@ function stepsOf(measure: MeasureRow, { row, standard, use }: Candidate, toleran
 }
 
 /** One of the measure in base units: ratio x standard, the standard's own doubt where it was not one figure, and the trade's tolerance. */
-function valueOf({ row, standard }: Candidate, tolerance: ToleranceRow | undefined): Expression {
+function expressionOf({ row, standard }: Candidate, tolerance: ToleranceRow | undefined): Expression {
   const ratio = exactRatio(row.ratio)
   const base = exactValue(standard.value).value
   const unknowns = tolerance ? [unknown(`tolerance:${tolerance.id}:${standard.id}`, spread(tolerance.factor))] : []
@@ -155,10 +155,10 @@ function senseOf(question: Question, measure: MeasureRow, candidate: Candidate):
   const { quantity, value } = exactValue(standard.value)
   return {
     id,
-    label: standardLabel(row, standard),
+    label: labelOf(row, standard),
     likelihood: candidate.weight,
     quantity,
-    value: valueOf(candidate, tolerance),
+    value: expressionOf(candidate, tolerance),
     ...(standard.ends ? {} : { exact: exactRatio(row.ratio).times(value).toSignificantDigits(15).toString() }),
     steps: stepsOf(measure, candidate, tolerance),
     choice: standard.family,
@@ -166,7 +166,7 @@ function senseOf(question: Question, measure: MeasureRow, candidate: Candidate):
   }
 }
 
-function standardLabel(row: SenseRow, standard: StandardRow): string {
+export function labelOf(row: SenseRow, standard: StandardRow): string {
   return row.of === standard.family ? `${row.label}: ${standard.label}` : row.label
 }
 

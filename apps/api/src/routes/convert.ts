@@ -1,0 +1,106 @@
+import { convert, PottleError } from '@pottle/core'
+import { z } from 'zod'
+import { Answer, ConvertRequest, Problem } from '../contract/schemas.js'
+import { fit, mediaType, parseJson, readJson } from '../http/body.js'
+import { answerLines, type Line } from '../http/ndjson.js'
+import { ProblemError, problem, problemFrom } from '../http/problem.js'
+import { route } from '../http/route.js'
+
+const fields = {
+  phrase: z
+    .string()
+    .describe('The words as the book has them, at most 1,000 characters.')
+    .meta({ examples: ['a pottle of cream'] }),
+  place: z.string().optional().describe('The slug of a place, such as `england` (the default), `london`, `scotland`, `america`.'),
+  thing: z.string().optional().describe('The thing measured, where the phrase does not name it.'),
+  to: z.string().optional().describe('A modern unit, such as `g` or `cup-us`, or `mass` or `volume`.'),
+  standard: z.string().optional().describe('A standard or sense to insist on: `gallon.ale`, `pint.wine`, `ale`.'),
+}
+const year = 'A year from 1266 to 1914, in EDTF level 1: `1690`, `1690~`, `169X`, `1650/1700`. Without one every period weighs in.'
+const coverage = 'How much of the probability the band holds, from 0.5 to 0.999; 0.9 where none is given.'
+
+const query = z.strictObject({
+  ...fields,
+  year: z.string().optional().describe(year),
+  coverage: z.coerce.number('give a number from 0.5 to 0.999').optional().describe(coverage),
+})
+
+/** `GET /v1/convert?phrase=a+pottle+of+cream&year=1690&place=london` */
+export const convertRoute = route({
+  method: 'get',
+  path: '/v1/convert',
+  operation: 'convertPhrase',
+  summary: 'Turn one period phrase into a modern measure',
+  description:
+    'Reads the phrase, decides which measure was meant in that year and place, and answers with a band, the senses, every step and its source.',
+  query,
+  answer: { description: 'The answer.', media: { 'application/json': { schema: Answer } } },
+  problems: ['bad-parameter', 'unreadable', 'no-answer'],
+  example: '?phrase=a+pottle+of+cream&year=1690&place=london',
+  handle: ({ query: { phrase, ...options } }) => convert(phrase, options),
+})
+
+/** Where in a batch a problem stands: by line of a stream, or by index in an array. */
+type Place = { readonly line: number } | { readonly index: number }
+
+/** Answers one request; what goes wrong with it takes its place, so that the others are not lost. */
+function answerOrProblem(request: () => z.output<typeof ConvertRequest>, place: Place): unknown {
+  try {
+    const { phrase, ...options } = request()
+    return convert(phrase, options)
+  } catch (error) {
+    if (error instanceof PottleError) return { ...problemFrom(error), ...place }
+    if (error instanceof ProblemError) return { ...error.problem, ...place }
+    throw error
+  }
+}
+
+function answerLine({ number, text, tooLong }: Line): unknown {
+  const place = { line: number }
+  if (tooLong) return { ...problem('too-large', 'the line is longer than 65,536 characters'), ...place }
+  return answerOrProblem(() => fit(ConvertRequest, parseJson(text)), place)
+}
+
+const json = 'application/json'
+const ndjson = 'application/x-ndjson'
+const Requests = z.union([
+  ConvertRequest,
+  z.array(z.unknown()).max(1000, 'send at most 1,000 at a time, or a stream of any length as NDJSON'),
+])
+
+/** `POST /v1/convert` with an object, an array of up to 1,000, or a stream of NDJSON */
+export const convertManyRoute = route({
+  method: 'post',
+  path: '/v1/convert',
+  operation: 'convertPhrases',
+  summary: 'Turn one or many phrases into modern measures',
+  description:
+    'An object gives an answer; an array gives an array; NDJSON of any length gives a line for a line. Where one of many fails, a problem takes its place.',
+  query: z.strictObject({}),
+  body: {
+    description: 'The phrases and their settings.',
+    media: {
+      [json]: {
+        schema: z.union([ConvertRequest, z.array(ConvertRequest).max(1000)]),
+        example: { phrase: 'a pottle of cream', year: 1690, place: 'london' },
+      },
+      [ndjson]: { schema: ConvertRequest },
+    },
+  },
+  answer: {
+    description: 'The answers in the order of the requests.',
+    media: { [json]: { schema: z.union([Answer, z.array(z.union([Answer, Problem]))]) }, [ndjson]: { schema: z.union([Answer, Problem]) } },
+  },
+  problems: ['bad-parameter', 'bad-body', 'too-large', 'unsupported-media-type', 'unreadable', 'no-answer'],
+  example: '',
+  handle: async ({ context }) => {
+    if (mediaType(context, [json, ndjson]) === ndjson) {
+      const body = (context.req.raw.body ?? []) as AsyncIterable<Uint8Array>
+      return new Response(answerLines(body, answerLine), { headers: { 'content-type': ndjson } })
+    }
+    const requests = await readJson(context, Requests)
+    if (Array.isArray(requests)) return requests.map((request, i) => answerOrProblem(() => fit(ConvertRequest, request), { index: i }))
+    const { phrase, ...options } = requests
+    return convert(phrase, options)
+  },
+})
