@@ -30,11 +30,15 @@ export const lastYear = 1914
 const hedge = 10
 const mostMoments = 40
 
+/** Every year of a short span; forty evenly spaced years of a long one. */
+function yearsIn(from: number, to: number): number[] {
+  const length = to - from + 1
+  if (length <= mostMoments) return Array.from({ length }, (_, i) => from + i)
+  return Array.from({ length: mostMoments }, (_, i) => Math.floor(from + (length * (i + 0.5)) / mostMoments))
+}
+
 function momentsOf({ from, to, hedged }: YearSpan): Moment[] {
-  const count = Math.min(mostMoments, to - from + 1)
-  const years = Array.from({ length: count }, (_, i) =>
-    Math.round(from + ((to - from) * (i + 0.5)) / count - (count === to - from + 1 ? 0.5 : 0)),
-  )
+  const years = yearsIn(from, to)
   const middle = (from + to) / 2
   const reach = (to - from) / 2 + 1
   // A hedged date falls off to both sides of what was written; a plain interval does not.

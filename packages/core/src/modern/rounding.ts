@@ -18,12 +18,19 @@ function niceBelow(x: number): number {
 }
 
 /** Units that are weighed or read off a scale can be divided further when little is asked for; spoons and cups cannot. */
-const divisible = new Set(['g', 'ml', 'mm', 'kg', 'l', 's', 'ratio'])
+const divisible = new Set(['g', 'ml', 'mm', 'cm', 'kg', 'l', 's', 'ratio'])
+/** From here on a kitchen scale or jug is read to five. */
+const manySteps = 100
+
+function ownStep(unit: ModernUnitRow, size: number): number {
+  const smallest = exactRatio(unit.step).toNumber()
+  if (!divisible.has(unit.id)) return smallest
+  if (size < 10 * smallest) return niceBelow(size / 20)
+  return smallest === 1 && size >= manySteps ? 5 : smallest
+}
 
 function stepFor(unit: ModernUnitRow, band: Band): number {
-  const smallest = exactRatio(unit.step).toNumber()
-  const size = Math.abs(band.best)
-  const own = divisible.has(unit.id) && size < 10 * smallest ? niceBelow(size / 20) : smallest
+  const own = ownStep(unit, Math.abs(band.best))
   // No more digits than the band supports (JCGM 100:2008, 7.2.6): a step of about a tenth of the band's width.
   const halfWidth = (band.high - band.low) / 2
   return halfWidth > 0 ? Math.max(own, niceBelow(halfWidth / 5)) : own
