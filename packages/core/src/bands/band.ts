@@ -1,117 +1,144 @@
 import { badOption } from '../error.js'
-import type { Expression, Term, Unknown } from './expression.js'
-import type { Shape } from './shapes.js'
-import { bestOfShape, requireFinite, sameShape } from './shapes.js'
+import { couple } from './couple.js'
+import type { Distribution } from './distribution.js'
+import type { Expression } from './expression.js'
+import type { Choice } from './joint.js'
+import { total } from './joint.js'
+import { mix } from './mixture.js'
+import { resolve } from './resolve.js'
+import { bestOfShape, requireFinite } from './shapes.js'
+import { simplify, variables } from './terms.js'
 
-/** A summary of a distribution: its best value, and the ends that leave equal shares of the doubt outside. */
+/**
+ * A summary of an uncertain number: its best value, and the two ends that leave equal shares of the doubt outside (the probabilistically
+ * symmetric coverage interval of JCGM 101:2008, 3.15). An end is moved out to the best value where that lies beyond it, as the peak of a
+ * lopsided triangle may: low <= best <= high always, and the coverage is then at least the one stated. Six significant digits.
+ */
 export interface Band {
   readonly low: number
   readonly best: number
   readonly high: number
+  /** The probability of lying between the ends. */
   readonly coverage: number
 }
 
-/** One part of a mixture. */
+/** One of several meanings. Weights are relative: they need not add up to 1. */
 export interface Weighted {
   readonly weight: number
   readonly value: Expression
 }
 
-/** One line of a receipt: what it may come to. */
+/** One line of a sheet, with all that it may mean. Lines of the same `choice` take the option of the same `id` together. */
 export interface Line {
   readonly choice?: string
   readonly options: readonly (Weighted & { readonly id: string })[]
 }
 
-const POINTS = 8191
-
+/**
+ * The value with every unknown at its best: the peak of a triangle, the middle of a rectangle, the median of a log-normal.
+ *
+ * @throws PottleError when the number is too large to hold or an unknown has two shapes
+ * @example bestOf(product(2, unknown('glass', rectangle(45, 60))))   // 105
+ */
 export function bestOf(e: Expression): number {
-  return round(rawBest(e))
+  simplify(e, variables())
+  return round(bestValue(e))
 }
 
+/**
+ * The band of an expression: its distribution is computed (JCGM 101:2008, 5.4 to 5.6), not sampled, so that the same call gives the same digits.
+ *
+ * @param coverage the probability of lying between the ends, between 0 and 1
+ * @throws PottleError when the coverage is out of range, or an unknown has two shapes or a power that it cannot be raised to
+ * @example bandOf(product(2, unknown('glass', rectangle(45, 60))))   // { low: 91.5, best: 105, high: 118.5, coverage: 0.9 }
+ */
 export function bandOf(e: Expression, coverage = 0.9): Band {
-  return mixtureBand([{ weight: 1, value: e }], coverage)
+  const known = variables()
+  return summarize(resolve(simplify(e, known), known), bestValue(e), coverage)
 }
 
+/**
+ * The band of one of several meanings: the ends are those of the mixture, the best is the best of the heaviest part (the first of equals).
+ *
+ * @throws PottleError as `bandOf`, and when there are no parts or a weight is below 0
+ * @example mixtureBand([{ weight: 3, value: constant(473.176) }, { weight: 1, value: constant(568.261) }])   // { low: 473.176, best: 473.176, high: 568.261, ... }
+ */
 export function mixtureBand(parts: readonly Weighted[], coverage = 0.9): Band {
-  return jointBand([{ options: parts.map((part, i) => ({ ...part, id: String(i) })) }], coverage)
+  const known = variables()
+  const shares = normalize(parts)
+  const mixture = mix(shares.map(({ weight, value }) => ({ weight, distribution: resolve(simplify(value, known), known) })))
+  return summarize(mixture, bestValue(heaviest(shares).value), coverage)
 }
 
+/**
+ * The band of the sum of lines. An unknown met in two lines is the same unknown, and lines of the same choice mean the same by it (each line
+ * keeps its own weights: where they differ, the lines agree as far as the weights allow). The best is the sum of the lines' bests.
+ *
+ * @throws PottleError as `mixtureBand`
+ * @example jointBand([{ options: [{ id: 'a', weight: 1, value: constant(2) }] }, { options: [{ id: 'b', weight: 1, value: constant(3) }] }])   // 5
+ */
 export function jointBand(lines: readonly Line[], coverage = 0.9): Band {
-  if (!(coverage > 0 && coverage < 1)) throw badOption('coverage', `${coverage} is not between 0 and 1`)
-  const unknowns = collect(lines)
-  const choices = [...new Set(lines.map((line, i) => line.choice ?? i))]
-  const sample = new Float64Array(POINTS)
-  for (let i = 0; i < POINTS; i++) {
-    const at = new Map([...unknowns].map(([id, shape], j) => [id, quantile(shape, fraction(i, j))]))
-    for (const [l, line] of lines.entries()) {
-      const u = fraction(i, unknowns.size + choices.indexOf(line.choice ?? l))
-      sample[i]! += evaluate(pick(line, u).value, (x) => at.get(x.id)!)
-    }
-  }
-  sample.sort()
-  const tail = (1 - coverage) / 2
-  const best = lines.reduce((total, line) => total + rawBest(heaviest(line).value), 0)
-  return { low: round(at(sample, tail)), best: round(best), high: round(at(sample, 1 - tail)), coverage }
+  const known = variables()
+  const shares = lines.map(({ choice, options }) => ({ choice, options: normalize(options) }))
+  const best = shares.reduce((sum, { options }) => sum + bestValue(heaviest(options).value), 0)
+  const choices = chooseTogether(shares).map(
+    (together): Choice => couple(together).map(({ weight, value }) => ({ weight, value: simplify(value, known) })),
+  )
+  return summarize(total(choices, known), best, coverage)
 }
 
+/**
+ * A band times an exact number.
+ *
+ * @throws PottleError when the number is not finite
+ * @example scaleBand(bandOf(pint), 0.5)
+ */
 export function scaleBand(band: Band, by: number): Band {
   requireFinite('by', by)
   const [low, high] = by < 0 ? [band.high, band.low] : [band.low, band.high]
   return { low: round(low * by), best: round(band.best * by), high: round(high * by), coverage: band.coverage }
 }
 
-function heaviest(line: Line): Weighted {
-  return line.options.reduce((most, option) => (option.weight > most.weight ? option : most))
+function summarize(distribution: Distribution, best: number, coverage: number): Band {
+  if (!(coverage > 0 && coverage < 1)) throw badOption('coverage', `${coverage} is not between 0 and 1; 0.9 is nine times in ten`)
+  const outside = (1 - coverage) / 2
+  const low = Math.min(best, distribution.quantile(outside))
+  const high = Math.max(best, distribution.quantile(1 - outside))
+  return { low: round(low), best: round(best), high: round(high), coverage }
 }
 
-function pick(line: Line, u: number): Weighted {
-  const total = line.options.reduce((w, option) => w + option.weight, 0)
-  let left = u * total
-  for (const option of line.options) {
-    left -= option.weight
-    if (left < 0) return option
+function bestValue(e: Expression): number {
+  return e.reduce((sum, { coefficient, factors }) => {
+    return sum + factors.reduce((value, { unknown, power }) => value * bestOfShape(unknown.shape) ** power, coefficient)
+  }, 0)
+}
+
+/** Weights that add up to 1; parts without weight go. */
+function normalize<Part extends Weighted>(parts: readonly Part[]): readonly Part[] {
+  for (const { weight } of parts) {
+    if (!(weight >= 0 && weight < Number.POSITIVE_INFINITY)) throw badOption('weight', `${weight} is not a finite number from 0 up`)
   }
-  return line.options.at(-1)!
+  const sum = parts.reduce((total, { weight }) => total + weight, 0)
+  if (sum === 0) throw badOption('weight', 'at least one meaning needs a weight above 0')
+  return parts.filter(({ weight }) => weight > 0).map((part) => ({ ...part, weight: part.weight / sum }))
 }
 
-function collect(lines: readonly Line[]): Map<string, Shape> {
-  const found = new Map<string, Shape>()
-  const factors = lines.flatMap((line) => line.options.flatMap((o) => o.value.flatMap((term) => term.factors)))
-  for (const { unknown } of factors) {
-    const met = found.get(unknown.id)
-    if (met && !sameShape(met, unknown.shape)) throw badOption(unknown.id, 'this unknown is given two different shapes')
-    found.set(unknown.id, unknown.shape)
+function heaviest<Part extends Weighted>(parts: readonly Part[]): Part {
+  return parts.reduce((most, part) => (part.weight > most.weight ? part : most))
+}
+
+/** The options of the lines, grouped by the choice that they share. */
+function chooseTogether<Options>(lines: readonly { choice: string | undefined; options: Options }[]): Options[][] {
+  const groups = new Map<unknown, Options[]>()
+  for (const line of lines) {
+    const key = line.choice ?? line
+    groups.set(key, [...(groups.get(key) ?? []), line.options])
   }
-  return found
+  return [...groups.values()]
 }
 
-function rawBest(e: Expression): number {
-  return evaluate(e, (x) => bestOfShape(x.shape))
-}
-
-function evaluate(e: Expression, valueOf: (x: Unknown) => number): number {
-  const termOf = (term: Term) => term.factors.reduce((value, f) => value * valueOf(f.unknown) ** f.power, term.coefficient)
-  return e.reduce((total, term) => total + termOf(term), 0)
-}
-
-function fraction(i: number, j: number): number {
-  return ((i + 0.5) * (Math.sqrt(2 + j * j + j) % 1)) % 1
-}
-
-function at(sorted: Float64Array, p: number): number {
-  return sorted[Math.min(POINTS - 1, Math.floor(p * POINTS))]!
-}
-
-function quantile(shape: Shape, p: number): number {
-  if (shape.shape === 'exact') return shape.value
-  if (shape.shape === 'rectangle') return shape.low + p * (shape.high - shape.low)
-  if (shape.shape === 'lognormal') return shape.best * shape.factor ** (Math.log(p / (1 - p)) / Math.log(19))
-  const { low, best, high } = shape
-  const rise = (best - low) / (high - low)
-  return p < rise ? low + Math.sqrt(p * (high - low) * (best - low)) : high - Math.sqrt((1 - p) * (high - low) * (high - best))
-}
-
+/** Six significant digits, so that engines whose exp and log differ in the last bit agree. */
 function round(value: number): number {
-  return Number(value.toPrecision(6))
+  if (!Number.isFinite(value)) throw badOption('value', 'the numbers are too large to reckon with')
+  return Number(value.toPrecision(6)) + 0
 }

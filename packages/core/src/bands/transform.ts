@@ -1,0 +1,90 @@
+import type { Distribution, Moments } from './distribution.js'
+import { isPoint, logOfLognormal, normal, point, TAIL, triangular, uniform } from './distribution.js'
+import type { Shape } from './shapes.js'
+
+/** The distribution of a shape. */
+export function distributionOf(shape: Shape): Distribution {
+  switch (shape.shape) {
+    case 'exact':
+      return point(shape.value)
+    case 'rectangle':
+      return shape.low === shape.high ? point(shape.low) : uniform(shape.low, shape.high)
+    case 'triangle':
+      return shape.low === shape.high ? point(shape.low) : triangular(shape.low, shape.best, shape.high)
+    case 'lognormal':
+      return shape.factor === 1 ? point(shape.best) : expOf(logOfLognormal(shape.best, shape.factor))
+  }
+}
+
+/** scale · X + shift. */
+export function affine(d: Distribution, scale: number, shift: number): Distribution {
+  if (scale === 1 && shift === 0) return d
+  if (scale === 0 || isPoint(d)) return point(scale * d.low + shift)
+  const moments = () => {
+    const { mean, variance } = d.moments()
+    return { mean: scale * mean + shift, variance: scale * scale * variance }
+  }
+  if (d.normal) {
+    const { mean, variance } = moments()
+    return normal(mean, variance)
+  }
+  const [low, high] = scale > 0 ? [d.low, d.high] : [d.high, d.low]
+  return {
+    low: scale * low + shift,
+    high: scale * high + shift,
+    cdf: scale > 0 ? (x) => d.cdf((x - shift) / scale) : (x) => 1 - d.cdf((x - shift) / scale),
+    quantile: scale > 0 ? (p) => scale * d.quantile(p) + shift : (p) => scale * d.quantile(1 - p) + shift,
+    moments,
+  }
+}
+
+/** e to the power of X. */
+export function expOf(d: Distribution): Distribution {
+  return {
+    low: Math.exp(d.low),
+    high: Math.exp(d.high),
+    cdf: (x) => (x > 0 ? d.cdf(Math.log(x)) : 0),
+    quantile: (p) => Math.exp(d.quantile(p)),
+    moments: () => momentsAlong(d.low, d.high, d.cdf, Math.exp, Math.exp),
+    logarithm: d,
+  }
+}
+
+/** The natural logarithm of X, for an X that is never below 0. */
+export function logOf(d: Distribution): Distribution {
+  if (d.logarithm) return d.logarithm
+  const low = Math.log(d.low > 0 ? d.low : d.quantile(TAIL))
+  const high = Math.log(d.high)
+  const cdf = (t: number) => d.cdf(Math.exp(t))
+  return {
+    low,
+    high,
+    cdf,
+    quantile: (p) => Math.log(d.quantile(p)),
+    moments: () => momentsAlong(low, high, cdf, (t) => t, one),
+  }
+}
+
+const one = () => 1
+
+const INTERVALS = 64
+
+/**
+ * The moments of g(T) from the distribution function F of T on [a, b]: E[h(T)] = h(b) - ∫ h'(t) F(t) dt, by Simpson's rule,
+ * for h = u and h = u², with u = g - g(middle) so that a narrow range loses no digits.
+ */
+function momentsAlong(a: number, b: number, cdf: (t: number) => number, g: (t: number) => number, slope: (t: number) => number): Moments {
+  const step = (b - a) / INTERVALS
+  const origin = g(a + (b - a) / 2)
+  let [first, second] = [0, 0]
+  for (let k = 1; k < INTERVALS; k++) {
+    const t = a + k * step
+    const area = (k % 2 === 0 ? 2 : 4) * slope(t) * cdf(t)
+    first += area
+    second += 2 * area * (g(t) - origin)
+  }
+  const end = g(b) - origin
+  const mean = end - ((first + slope(b)) * step) / 3
+  const square = end * end - ((second + 2 * slope(b) * end) * step) / 3
+  return { mean: origin + mean, variance: Math.max(0, square - mean * mean) }
+}
