@@ -1,0 +1,49 @@
+/**
+ * Runs every `@example` of the library's docstrings and compares it with the value that stands behind its `//`.
+ *
+ * An example is one line, `@example call(…)   // value`. Names come from the file itself and from the public face. An expected value that
+ * holds `…` is compared as text, each `…` standing for anything.
+ */
+import * as face from '@pottle/core'
+import { afterAll, expect, test } from 'vitest'
+
+type Module = Record<string, unknown>
+
+const modules = import.meta.glob<Module>(['../../packages/core/src/**/*.ts', '!**/rows/**'])
+const texts = import.meta.glob<string>(['../../packages/core/src/**/*.ts', '!**/rows/**'], { query: '?raw', import: 'default', eager: true })
+
+interface Example {
+  readonly file: string
+  readonly call: string
+  readonly expected: string
+}
+
+const line = /^ \* @example (.+?)\s{2,}\/\/ (.+)$/
+const examples: Example[] = Object.entries(texts).flatMap(([file, text]) =>
+  text
+    .split('\n')
+    .map((row) => line.exec(row.trimStart().replace(/^\* /, ' * ')))
+    .filter((found) => found !== null)
+    .map(([, call, expected]) => ({ file: file.replace('../../packages/core/src/', ''), call: call!, expected: expected! })),
+)
+
+function evaluate(code: string, names: Module): unknown {
+  return new Function(...Object.keys(names), `return (${code})`)(...Object.values(names))
+}
+
+const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
+
+test.each(examples.map((example) => [`${example.file}: ${example.call}`, example] as const))('%s', async (_, { file, call, expected }) => {
+  const own = await modules[`../../packages/core/src/${file}`]!()
+  const result = evaluate(call, { ...face, ...own })
+  if (expected.includes('…')) {
+    expect(typeof result === 'string' ? `'${result}'` : JSON.stringify(result)).toMatch(new RegExp(`^${expected.split('…').map(escape).join('.*')}$`, 's'))
+  } else expect(result).toEqual(evaluate(expected, face))
+})
+
+test('no docstring has an example that is not run', () => {
+  const marked = Object.values(texts).flatMap((text) => text.match(/@example/g) ?? []).length
+  expect(examples.length).toBe(marked)
+})
+
+afterAll(() => console.log(`examples: ${examples.length} in docstrings`))
