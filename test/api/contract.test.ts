@@ -1,4 +1,4 @@
-import { createApp, routes } from '@pottle/api'
+import { createApp, routesFor } from '@pottle/api'
 import { Validator } from '@seriousme/openapi-schema-validator'
 import { expect, test } from 'vitest'
 import api from '../../apps/api/package.json' with { type: 'json' }
@@ -12,7 +12,7 @@ test('the OpenAPI document is valid OpenAPI 3.1', async () => {
   expect(body.info.version).toBe(api.version)
 })
 
-test.each(routes.map((route) => [`${route.method} ${route.path}`, route] as const))(
+test.each(routesFor().map((route) => [`${route.method} ${route.path}`, route] as const))(
   'the example of %s fits the schema it declares',
   async (_, route) => {
     const address = route.path.includes('{') ? route.path.replace(/\{\w+\}/, route.example) : route.path + route.example

@@ -1,50 +1,75 @@
-import { dataset, PottleError } from '@pottle/core'
+import { PottleError } from '@pottle/core'
 import { Hono } from 'hono'
+import { compress } from 'hono/compress'
+import { methodNotAllowed } from 'hono/method-not-allowed'
 import { describeRoutes } from './contract/openapi.js'
-import { ProblemError, problem, problemFrom, problemResponse } from './http/problem.js'
+import { releaseCache } from './http/cache.js'
+import { commonHeaders } from './http/headers.js'
+import { limitRate } from './http/limit.js'
+import { type LogEntry, logRequests } from './http/log.js'
+import { ProblemError, problem, problemFrom } from './http/problem.js'
+import { respondWithProblem } from './http/respond.js'
 import { mount, type Route } from './http/route.js'
 import { convertManyRoute, convertRoute } from './routes/convert.js'
-import { healthRoute } from './routes/health.js'
+import { healthRoute, readyRoute } from './routes/health.js'
 import { measureRoute, measuresRoute } from './routes/measures.js'
 import { sourceRoute, sourcesRoute } from './routes/sources.js'
 import { version } from './version.js'
 
-export const routes: readonly Route[] = [
-  convertRoute,
-  convertManyRoute,
-  measuresRoute,
-  measureRoute,
-  sourcesRoute,
-  sourceRoute,
-  healthRoute,
-]
+/** Every route of the API, in the order of the reference. */
+export function routesFor(ready: () => boolean = () => true): readonly Route[] {
+  return [convertRoute, convertManyRoute, measuresRoute, measureRoute, sourcesRoute, sourceRoute, healthRoute, readyRoute(ready)]
+}
 
-/** One strong tag for all answers: they change only with the dataset or the application, so nothing need be computed to compare them. */
-const tag = `"${dataset}-${version}"`
+/** What a host may ask of the app. */
+export interface AppOptions {
+  /** Where each answered request is told; nowhere if absent. */
+  readonly log?: (entry: LogEntry) => void
+  /** Where a fault of ours is told; the console's error stream if absent. */
+  readonly logFault?: (error: unknown) => void
+  /** Requests a minute from one address; unlimited if absent or 0. */
+  readonly requestsPerMinute?: number
+  /** Whether new requests are welcome; always if absent. */
+  readonly ready?: () => boolean
+}
+
+/** Compression costs a pass over the body, so it is only reached by those who ask for it. */
+function compressOnRequest(): ReturnType<typeof compress> {
+  const compressed = compress()
+  return (context, next) => (context.req.header('accept-encoding')?.includes('gzip') ? compressed(context, next) : next())
+}
 
 /** The app by itself, without a server: any host that speaks fetch can serve it. */
-export function createApp(): Hono {
-  const app = new Hono({ strict: false })
+export function createApp({ log, logFault = console.error, requestsPerMinute, ready }: AppOptions = {}): Hono {
+  const app = new Hono()
+  const routes = routesFor(ready)
   const document = JSON.stringify(describeRoutes(routes, version))
 
-  app.use('/v1/*', async (context, next) => {
-    if (context.req.header('if-none-match')?.includes(tag)) return context.body(null, 304, { etag: tag })
-    await next()
-    if (context.res.status === 200) {
-      context.header('ETag', tag)
-      context.header('Cache-Control', 'public, max-age=86400')
-    }
-    return undefined
-  })
+  if (log) app.use(logRequests(log))
+  app.use(commonHeaders())
+  app.use(
+    methodNotAllowed({
+      app,
+      onMethodNotAllowed: (context, methods) => {
+        context.header('Allow', [...methods, 'OPTIONS'].join(', '))
+        if (context.req.method === 'OPTIONS') return context.body(null, 204)
+        const detail = `${context.req.path.slice(0, 200)} answers ${methods.join(', ')}`
+        return respondWithProblem(context, problem('method-not-allowed', detail))
+      },
+    }),
+  )
+  if (requestsPerMinute) app.use('/v1/*', limitRate(requestsPerMinute))
+  app.use(compressOnRequest())
+  app.use('/v1/*', releaseCache())
   for (const route of routes) mount(app, route)
-  app.get('/openapi.json', (context) => context.body(document, 200, { 'content-type': 'application/json' }))
+  app.get('/openapi.json', releaseCache(), (context) => context.body(document, 200, { 'content-type': 'application/json' }))
 
-  app.notFound((context) => problemResponse(problem('not-found', `there is nothing at ${context.req.path.slice(0, 200)}`)))
-  app.onError((error) => {
-    if (error instanceof ProblemError) return problemResponse(error.problem)
-    if (error instanceof PottleError) return problemResponse(problemFrom(error))
-    console.error(error)
-    return problemResponse(problem('internal', 'the fault is ours and has been logged'))
+  app.notFound((context) => respondWithProblem(context, problem('not-found', `there is nothing at ${context.req.path.slice(0, 200)}`)))
+  app.onError((error, context) => {
+    if (error instanceof ProblemError) return respondWithProblem(context, error.problem)
+    if (error instanceof PottleError) return respondWithProblem(context, problemFrom(error))
+    logFault(error)
+    return respondWithProblem(context, problem('internal', 'the fault is ours and has been logged'))
   })
   return app
 }

@@ -58,6 +58,8 @@ export const problemKinds = {
     title: 'The words were read, but the question has no answer',
     advice: 'Each entry of `errors` says why, and what to ask instead.',
   },
+  'too-many-requests': { status: 429, title: 'Too many requests', advice: 'Retry-After says how many seconds to wait.' },
+  draining: { status: 503, title: 'The server is going down', advice: 'Ask again; another server takes over.' },
   internal: {
     status: 500,
     title: 'Something went wrong on our side',
@@ -76,10 +78,6 @@ export function problem(kind: ProblemKind, detail: string, rest: Omit<Problem, '
 export function problemFrom(error: PottleError): Problem {
   const kind = error.code === 'bad-option' ? 'bad-parameter' : error.code
   return problem(kind, error.message, { errors: error.faults, ...error.words })
-}
-
-export function problemResponse(body: Problem, headers: Record<string, string> = {}): Response {
-  return new Response(JSON.stringify(body), { status: body.status, headers: { 'content-type': 'application/problem+json', ...headers } })
 }
 
 /** Thrown by routes; the app turns it into a response in one place. */

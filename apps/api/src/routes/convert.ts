@@ -96,7 +96,7 @@ export const convertManyRoute = route({
   handle: async ({ context }) => {
     if (mediaType(context, [json, ndjson]) === ndjson) {
       const body = (context.req.raw.body ?? []) as AsyncIterable<Uint8Array>
-      return new Response(answerLines(body, answerLine), { headers: { 'content-type': ndjson } })
+      return context.body(answerLines(body, answerLine), 200, { 'content-type': ndjson })
     }
     const requests = await readJson(context, Requests)
     if (Array.isArray(requests)) return requests.map((request, i) => answerOrProblem(() => fit(ConvertRequest, request), { index: i }))

@@ -1,8 +1,12 @@
 import { dataset } from '@pottle/core'
 import { z } from 'zod'
 import { Health } from '../contract/schemas.js'
-import { route } from '../http/route.js'
+import { ProblemError, problem } from '../http/problem.js'
+import { type Route, route } from '../http/route.js'
 import { version } from '../version.js'
+
+const answer = { description: 'It does.', media: { 'application/json': { schema: Health } } }
+const alive = { status: 'ok' as const, dataset, version }
 
 /** `GET /healthz` */
 export const healthRoute = route({
@@ -12,8 +16,27 @@ export const healthRoute = route({
   summary: 'Whether the server lives',
   description: 'Answers at once, with the versions that it serves.',
   query: z.strictObject({}),
-  answer: { description: 'It lives.', media: { 'application/json': { schema: Health } } },
+  answer,
   problems: ['bad-parameter'],
   example: '',
-  handle: () => ({ status: 'ok' as const, dataset, version }),
+  handle: () => alive,
 })
+
+/** `GET /readyz`: 503 from the moment that the server begins to stop, so that a balancer sends the next request elsewhere. */
+export function readyRoute(ready: () => boolean): Route {
+  return route({
+    method: 'get',
+    path: '/readyz',
+    operation: 'checkReadiness',
+    summary: 'Whether the server takes new requests',
+    description: 'Turns to 503 while the server finishes what it has begun and goes down.',
+    query: z.strictObject({}),
+    answer,
+    problems: ['bad-parameter', 'draining'],
+    example: '',
+    handle: () => {
+      if (!ready()) throw new ProblemError(problem('draining', 'no new requests are taken'))
+      return alive
+    },
+  })
+}

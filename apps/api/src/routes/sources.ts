@@ -2,6 +2,7 @@ import { citeBibtex, citeFull, findSource, type SourceRow, sources } from '@pott
 import type { Context } from 'hono'
 import { z } from 'zod'
 import { Source, SourceList } from '../contract/schemas.js'
+import { tagFor } from '../http/cache.js'
 import { negotiate } from '../http/negotiate.js'
 import { ProblemError, problem } from '../http/problem.js'
 import { route } from '../http/route.js'
@@ -13,6 +14,7 @@ const types = ['application/json', csl, 'application/x-bibtex', 'text/plain'] as
 function respond(context: Context, json: unknown, rows: readonly SourceRow[]): Response {
   const type = negotiate(context, types)
   context.header('Vary', 'Accept')
+  context.header('ETag', tagFor(type.replace(/^\w+\//, '')))
   if (type === 'application/x-bibtex') return context.body(rows.map(citeBibtex).join('\n'), 200, { 'content-type': type })
   if (type === 'text/plain') return context.text(`${rows.map(citeFull).join('\n')}\n`)
   return context.body(JSON.stringify(json), 200, { 'content-type': type })

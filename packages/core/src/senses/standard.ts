@@ -166,8 +166,16 @@ function senseOf(question: Question, measure: MeasureRow, candidate: Candidate):
   }
 }
 
+/** What a standard is called in a phrase: *wine gallon*, without its cubic inches. */
+const shortName = ({ label }: StandardRow): string => label.split(/ of |, /)[0]!
+
+/** *Half a gallon* by the ale gallon is *half an ale gallon*; where the family's name is not in the label, the standard follows it. */
 export function labelOf(row: SenseRow, standard: StandardRow): string {
-  return row.of === standard.family ? `${row.label}: ${standard.label}` : row.label
+  if (row.of !== standard.family) return row.label
+  const name = shortName(standard)
+  const word = new RegExp(`\\b(a )?${standard.family}\\b`)
+  if (!word.test(row.label)) return `${row.label} (${name})`
+  return row.label.replace(word, (_, article) => `${article ? (/^[aeiou]/i.test(name) ? 'an ' : 'a ') : ''}${name}`)
 }
 
 /** A kind whose measures all rest on standards. */
