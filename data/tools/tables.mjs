@@ -53,4 +53,8 @@ export const tables = {
   doneness: 'DonenessRow',
   'core-temperatures': 'CoreTemperatureRow',
   'roasting-rules': 'RoastRuleRow',
+  'dish-shapes': 'DishRow',
+  displacements: 'DisplacementRow',
+  portions: 'PortionRow',
+  'demo-receipts': 'DemoReceiptRow',
 }

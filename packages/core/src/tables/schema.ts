@@ -322,7 +322,13 @@ export interface LiquidHeatRow extends Attested {
   readonly names: readonly PeriodName[]
   readonly degF: Spread
   /** What dated books print. */
-  readonly printed: readonly { readonly low: number; readonly high: number; readonly year: number; readonly source: Citation; readonly note?: string }[]
+  readonly printed: readonly {
+    readonly low: number
+    readonly high: number
+    readonly year: number
+    readonly source: Citation
+    readonly note?: string
+  }[]
 }
 
 /** A published record of a cooling oven, and the time constant that fits it. */
@@ -397,4 +403,393 @@ export interface RoastRuleRow extends Attested {
   readonly minutes: readonly [number, number]
   readonly over: number
   readonly year: number
+}
+
+export type MeasureWordClass =
+  | 'weight'
+  | 'capacity'
+  | 'spoon'
+  | 'cup'
+  | 'hand'
+  | 'piece'
+  | 'vague'
+  | 'money'
+  | 'time'
+  | 'length'
+  | 'object'
+  | 'coin'
+
+/**
+ * The words of a measure, for reading only: what it amounts to stands in the tables of senses.
+ * The rows of vocabulary (measures, numbers, particles, spellings, things) claim nothing about a quantity, so they carry no source.
+ */
+export interface MeasureWordRow {
+  readonly id: string
+  /** The modern name in the singular, as a reading gives it. */
+  readonly label: string
+  readonly class: MeasureWordClass
+  /** Spellings and abbreviations that no rule of spelling reaches, in lower case. */
+  readonly names: readonly string[]
+  /** What must follow before the word is a measure at all: a glass *of* something, a ladle *full*, a finger *thick*. */
+  readonly needs?: 'of' | 'full' | 'dimension'
+  readonly minutes?: number
+  /** Pence that a coin, or a worth of goods, stands for. */
+  readonly worth?: number
+  /** The next larger measure, and how many of this one it holds: what *a pound and two ounces* adds up by. */
+  readonly within?: string
+  readonly parts?: number
+}
+
+/** A word for a number or a part. */
+export interface NumberWordRow {
+  readonly id: string
+  readonly role: 'cardinal' | 'collective' | 'half' | 'part'
+  /** An integer, a decimal or a fraction, as text. */
+  readonly value: string
+  readonly names: readonly string[]
+}
+
+/** Words that play one part in a statement. A word may play several. */
+export interface ParticleRow {
+  readonly id: string
+  readonly words: readonly string[]
+}
+
+/** Spellings of a common word that no rule reaches. */
+export interface SpellingRow {
+  readonly id: string
+  readonly names: readonly string[]
+}
+
+/** The words for a thing of the kitchen. */
+export interface ThingWordRow {
+  readonly id: string
+  /** The modern name in the singular, as a reading gives it. */
+  readonly label: string
+  readonly names: readonly string[]
+  /** `each`: asked for by number (*four lemons*); `joint`: a cut that needs its beast (*a leg of pork*); `dish`: made by the receipt, not asked for. */
+  readonly count?: 'each' | 'joint' | 'dish'
+  /** Words of this kind close a compound: *cowslip wine*, *lemon peel*. */
+  readonly head?: boolean
+}
+
+/** A run of yearly wheat prices, ten at most, as their source states them. */
+export interface WheatPriceRow extends Attested {
+  readonly id: string
+  /** Who kept them: `rogers`, `windsor`, `eton`, `gazette`. */
+  readonly series: string
+  /** First and last year, by the source's own reckoning of a year. */
+  readonly years: readonly [number, number]
+  /** Shillings per quarter, one for each year. */
+  readonly shillings: readonly number[]
+}
+
+/** Which prices rule in which calendar years, and how they come to shillings for a Winchester quarter of middle wheat. */
+export interface WheatSeriesRow extends Attested {
+  readonly id: string
+  readonly label: string
+  /** The `series` of the price rows. */
+  readonly prices: string
+  readonly years: readonly [number, number]
+  /** Where the source's year begins at Michaelmas: the share of a calendar year that falls to the harvest of the year before. */
+  readonly harvest?: string
+  /** What middle wheat by the Winchester quarter costs, as a part of the price stated. */
+  readonly ratio: string
+  /** Standard deviation, in logarithms, of a week's market around the figure of the year. */
+  readonly deviation: number
+}
+
+/** A time of the law of bread, and the ounce that bread was tried by. */
+export interface AssizeRegimeRow extends Attested, Dated {
+  readonly id: string
+  readonly label: string
+  readonly ounce: string
+  /** Troy grains to the ounce. */
+  readonly grains: string
+  /** Grains of a lighter ounce that may still have been in use. */
+  readonly grainsLow?: string
+}
+
+/** How much bread a penny must buy: ounces x shillings of wheat and allowance by the quarter. */
+export interface AssizeRuleRow extends Attested {
+  readonly id: string
+  readonly regime: string
+  readonly kind: string
+  readonly ounces: string
+  readonly ends?: readonly [string, string]
+}
+
+/** A sort of place with a bread market of its own. */
+export interface BreadMarketRow extends Attested {
+  readonly id: string
+  readonly label: string
+  readonly places: readonly string[]
+  readonly years?: readonly [number, number]
+  /** Standard deviation, in logarithms, of its wheat around the series. */
+  readonly deviation: number
+}
+
+/** Shillings a quarter that a baker may add to the price of wheat. */
+export interface AllowanceRow extends Attested {
+  readonly id: string
+  readonly years: readonly [number, number]
+  readonly markets: readonly string[]
+  readonly shillings: Spread
+}
+
+/** A cause that makes a loaf stray from its rule. */
+export interface LoafDoubtRow extends Attested {
+  readonly id: string
+  readonly label: string
+  readonly years?: readonly [number, number]
+  /** Wheat prices, in shillings, that it is confined to. */
+  readonly wheat?: readonly [number, number]
+  /** Standard deviation in logarithms. */
+  readonly deviation: number
+}
+
+/** A kind of bread by its period names. */
+export interface LoafKindRow extends Attested {
+  readonly id: string
+  readonly label: string
+  readonly names: readonly string[]
+  /** The kind whose rule it goes by, where it has none of its own. */
+  readonly as?: string
+  readonly years?: readonly [number, number]
+  /** What one loaf of it costs where no price is named, in pence; a penny where nothing is said. */
+  readonly pence?: string
+  /** The loaf of fixed weight that a penny buys in the years when such a row holds. */
+  readonly piece?: string
+}
+
+/** A price that loaves were named by. */
+export interface LoafCoinRow extends Attested {
+  readonly id: string
+  readonly label: string
+  readonly pence: string
+  readonly names: readonly string[]
+  /** From the first year in which a loaf could be had for it. */
+  readonly years: readonly [number, number]
+  /** When it was a common loaf, and how likely one of another time is beside it. Bears on dates that leave the time open. */
+  readonly common?: readonly [number, number]
+  readonly rare?: number
+}
+
+/** A loaf of fixed weight. */
+export interface FixedLoafRow extends Attested, Dated {
+  readonly id: string
+  readonly loaf: string
+  readonly label: string
+  readonly names: readonly string[]
+  /** Avoirdupois ounces. */
+  readonly ounces: string
+  readonly ends?: readonly [string, string]
+  /** Weight beside other rows of the same loaf; 1 where nothing is said. */
+  readonly likelihood?: number
+}
+
+/** What a loaf that is not fully named was: its kind or its size. */
+export interface LoafUsageRow extends Attested {
+  readonly id: string
+  readonly years: readonly [number, number]
+  readonly about: 'kind' | 'size'
+  /** The kind that a row about size is confined to. */
+  readonly of?: string
+  readonly weights: Readonly<Record<string, number>>
+  readonly reason: string
+}
+
+/** What part of a loaf its crumb is. */
+export interface CrumbShareRow extends Attested {
+  readonly id: string
+  readonly label: string
+  readonly kind?: string
+  readonly share: Spread
+}
+
+/** What one of a measure came to over a span of years, in one place and for some things: low, best and high in the unit of its table. */
+export interface SpellRow extends Attested, Dated, Spread {
+  readonly id: string
+  readonly label: string
+  /** The quantity, where it is not the table's own. */
+  readonly quantity?: Quantity
+  /** Goods or classes of goods that the row is confined to; none means any. */
+  readonly things?: readonly string[]
+  /** Weight beside the other rows that fit as well; 1 where nothing is said. */
+  readonly likelihood?: number
+}
+
+/** A measure by its names, with what it came to at one time and another. */
+export interface SizedRow {
+  readonly id: string
+  readonly label: string
+  readonly names: readonly string[]
+  readonly spells: readonly SpellRow[]
+}
+
+/** A spoon, cup or hand: its spells are in ml, or in g where they say mass. */
+export interface VesselRow extends SizedRow {
+  /** Why it has no spells: a vessel that nobody sized. */
+  readonly unsized?: Attested
+  /** How it stands when it is heaped. */
+  readonly shape: 'spoon' | 'cup' | 'hand' | 'drop'
+}
+
+/** How high a dry measure stood: a factor on its level content. */
+export interface HeapRow extends Attested, Dated {
+  readonly id: string
+  readonly label: string
+  /** Words that ask for it; none where the row is for a measure with nothing said. */
+  readonly names: readonly string[]
+  readonly shape: VesselRow['shape']
+  /** Goods or classes of goods that stand so high; none means any. */
+  readonly things?: readonly string[]
+  readonly factor: Spread
+}
+
+/** How white and yolk share an egg: parts of its weight in the shell. */
+export interface EggPartsRow extends Attested {
+  readonly id: string
+  readonly label: string
+  /** Birds of the table of eggs that it holds for. */
+  readonly birds: readonly string[]
+  readonly white: Spread
+  readonly yolk: Spread
+}
+
+/** A weight class that eggs are sold by: grams in the shell; `best` is the egg to plan with. */
+export interface EggClassRow extends Attested, Spread {
+  readonly id: string
+  readonly label: string
+  readonly plural: string
+  readonly system: string
+  /** Whether each egg lies in the range, or the average of a dozen. */
+  readonly basis: 'each' | 'dozen'
+  /** The last year of a class no longer sold by. */
+  readonly until?: number
+}
+
+/** A number that eggs were counted by: the hundred of six score. */
+export interface EggTaleRow extends Attested, Dated {
+  readonly id: string
+  readonly label: string
+  readonly names: readonly string[]
+  readonly eggs: number
+  readonly likelihood?: number
+}
+
+/** What cooks did with eggs that a receipt does not say. */
+export interface EggCustomRow extends Attested, Dated {
+  readonly id: string
+  readonly label: string
+  readonly use: 'weighed-in-shell' | 'weighed-broken' | 'yolks'
+  readonly likelihood?: number
+  /** From how many eggs on. */
+  readonly from?: number
+}
+
+/** A word for the size of eggs, as a factor on the common egg. */
+export interface EggSizeRow extends Attested {
+  readonly id: string
+  readonly label: string
+  readonly names: readonly string[]
+  readonly factor: Spread
+}
+
+/** One way to read *the bigness of*: an ellipsoid in mm, an egg of a bird, or a weight in grams. */
+export interface ComparisonForm extends Attested, Dated {
+  readonly id: string
+  readonly label: string
+  readonly things?: readonly string[]
+  readonly likelihood?: number
+  readonly length?: Spread
+  readonly width?: Spread
+  readonly bird?: string
+  readonly mass?: Spread
+}
+
+/** A thing that others are compared with: a walnut, a nutmeg. */
+export interface ComparisonRow {
+  readonly id: string
+  readonly label: string
+  readonly names: readonly string[]
+  readonly forms: readonly ComparisonForm[]
+}
+
+/** One striking of a coin and the years in which it was the one in people's hands. `mass` is in g, as worn in use. */
+export interface CoinIssueRow extends Attested, Dated {
+  readonly id: string
+  readonly label: string
+  readonly metal: 'silver' | 'copper' | 'bronze' | 'gold'
+  readonly struck: 'hammered' | 'milled'
+  /** mm */
+  readonly diameter: Spread
+  readonly mass: Spread
+  readonly likelihood?: number
+}
+
+export interface CoinRow {
+  readonly id: string
+  readonly label: string
+  readonly names: readonly string[]
+  /** What it passed for, in pence; absent where it had no fixed value in pence. */
+  readonly pence?: number
+  readonly issues: readonly CoinIssueRow[]
+}
+
+/** A piece that receipts count: its spells are in g, or in ml where they say volume. */
+export interface PieceRow extends SizedRow {
+  /** The word it is counted by: `blade`, `race`; absent for a whole thing. */
+  readonly measure?: string
+}
+
+/** What a penny bought, in g, ml or each. */
+export interface PennyworthRow extends SpellRow {
+  readonly things: readonly string[]
+}
+
+/** A dish or tin by what a kitchen calls it: millimetres inside the rim. */
+export interface DishRow extends Attested {
+  readonly id: string
+  readonly label: string
+  readonly plural: string
+  readonly names: readonly string[]
+  readonly shape: 'round' | 'square' | 'rectangle' | 'oval' | 'loaf'
+  /** The pair that a fit is told in: so many small or so many large. */
+  readonly size?: 'small' | 'large'
+  /** The diameter, or the longer side. */
+  readonly length: number
+  readonly width?: number
+  readonly depth: number
+  /** How much less across it is at the bottom than at the rim; 0 where nothing is said. */
+  readonly taper?: number
+  /** How thick the paste is that it is lined with. */
+  readonly lining?: number
+  /** ml to the brim, where a book or chart says so. */
+  readonly holds?: number
+}
+
+/** How dense a dry thing is once it lies in a batch without air between its grains, in g/ml. */
+export interface DisplacementRow extends Attested {
+  readonly id: string
+  readonly label: string
+  /** Goods or classes of goods, the narrowest row first. */
+  readonly things: readonly string[]
+  readonly density: Spread
+}
+
+/** What one person is helped to, in the base unit of the quantity. */
+export interface PortionRow extends Attested, Spread {
+  readonly id: string
+  readonly label: string
+  readonly quantity: Quantity
+}
+
+/** A receipt of our own in period style, for examples and tests. */
+export interface DemoReceiptRow extends Attested {
+  readonly id: string
+  readonly title: string
+  readonly year: number
+  readonly place: string
+  readonly text: string
 }
