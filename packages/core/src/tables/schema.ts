@@ -122,6 +122,8 @@ export interface GoodRow extends Attested {
   readonly density?: Spread
   /** Angle of repose of the powder in degrees. */
   readonly repose?: Spread & Attested
+  /** What cooks' own books make a measure of it weigh, where they print it. */
+  readonly printed?: readonly PrintedDensity[]
 }
 
 /** How far a trader's or a kitchen's measure strays from its standard: a factor around 1. */
@@ -655,6 +657,8 @@ export interface EggPartsRow extends Attested {
   readonly birds: readonly string[]
   readonly white: Spread
   readonly yolk: Spread
+  /** Of the whole fresh egg in its shell, in g/ml. */
+  readonly density: Spread
 }
 
 /** A weight class that eggs are sold by: grams in the shell; `best` is the egg to plan with. */
@@ -792,4 +796,11 @@ export interface DemoReceiptRow extends Attested {
   readonly year: number
   readonly place: string
   readonly text: string
+}
+
+/** A density in g/ml that a period book prints by saying what a measure of the thing weighs. */
+export interface PrintedDensity extends Attested, Dated {
+  readonly density: number
+  /** Why the printed figure can't be right, where it can't. */
+  readonly fault?: string
 }
