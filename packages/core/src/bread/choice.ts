@@ -1,0 +1,28 @@
+import { type LoafUsageRow, loafCoins, loafUsage } from '../tables/index.js'
+
+function rowFor(about: 'kind' | 'size', year: number, kind: string | undefined): LoafUsageRow {
+  const holding = loafUsage.filter((row) => row.about === about && row.years[0] <= year && year <= row.years[1])
+  return holding.find(({ of }) => of !== undefined && of === kind) ?? holding.find(({ of }) => of === undefined)!
+}
+
+/** Which kinds of bread an unnamed loaf may have been in a year, with their shares and the reason. */
+export function kindsMeant(year: number): LoafUsageRow {
+  return rowFor('kind', year, undefined)
+}
+
+/** Which coins or fixed sizes a loaf without a price may have had in a year. */
+export function sizesMeant(year: number, kind?: string): LoafUsageRow {
+  return rowFor('size', year, kind)
+}
+
+/** The likeliest of a row's weights. */
+export function likeliest({ weights }: LoafUsageRow): string {
+  return Object.entries(weights).reduce((most, one) => (one[1] > most[1] ? one : most))[0]
+}
+
+/** How common a loaf of that coin was in a year, beside the years when it was commonest: from 0 to 1. */
+export function commonness(coin: string, year: number): number {
+  const row = loafCoins.find(({ id }) => id === coin)
+  if (!row?.common || row.rare === undefined) return 1
+  return row.common[0] <= year && year <= row.common[1] ? 1 : row.rare
+}

@@ -1,0 +1,129 @@
+import { badOption } from '../error.js'
+import { at, changesIn, extremes, grams, gramsPerOunce, ink, inXml, line, type Paper, plate, quiet, text } from './plate.js'
+import { changes, ruling } from './ruling.js'
+import { weightScale, yearScale } from './scale.js'
+import type { LoafYearWeight } from './series.js'
+
+/** What a plate says of the loaf that it draws. */
+export interface LoafPlate {
+  readonly coin: string
+  readonly kind: string
+  /** As it is to be read: `London`. */
+  readonly place: string
+  /** The share of the doubt inside the band; 0.9 where nothing is said. */
+  readonly coverage?: number
+}
+
+/** With more years than this a heavy line would fill its own band. */
+const crowd = 150
+
+/** The band as a shade with drawn edges, the best weight as a heavy line; a lone year as a bar with a dot. */
+function curves({ series, years, weights }: Paper): string {
+  const point = (year: number, value: number): string => `${at(years.place(year))},${at(weights.place(value))}`
+  const high = series.map((row) => point(row.year, row.high))
+  const low = series.map((row) => point(row.year, row.low))
+  const best = series.map((row) => point(row.year, row.best)).join(' ')
+  const [only] = series
+  if (series.length === 1) {
+    const x = years.place(only!.year)
+    const bar = `<rect x="${at(x - 14)}" y="${at(weights.place(only!.high))}" width="28" height="${at(weights.place(only!.low) - weights.place(only!.high))}" fill="${ink.band}" stroke="${ink.quiet}"/>`
+    return `${bar}\n<circle cx="${at(x)}" cy="${at(weights.place(only!.best))}" r="5" fill="${ink.line}"/>`
+  }
+  const edge = (points: readonly string[]): string =>
+    `<polyline points="${points.join(' ')}" fill="none" stroke="${ink.quiet}" stroke-width="0.8"/>`
+  return [
+    `<polygon points="${[...high, ...[...low].reverse()].join(' ')}" fill="${ink.band}" fill-opacity="0.6"/>`,
+    edge(high),
+    edge(low),
+    `<polyline points="${best}" fill="none" stroke="${ink.line}" stroke-width="${series.length > crowd ? 1.2 : 2.2}" stroke-linejoin="round"/>`,
+  ].join('\n')
+}
+
+/** Bold, with a rim of paper so that it can be read over the curves. */
+const bold = ` font-size="15" font-weight="bold" paint-order="stroke" stroke="${ink.paper}" stroke-width="4" stroke-linejoin="round"`
+
+/** The heaviest and the lightest loaf, by year and weight. */
+function marks({ series, years, weights }: Paper): string {
+  const { light, heavy } = extremes(series)
+  const rows =
+    light === heavy
+      ? [{ row: heavy, side: -1 }]
+      : [
+          { row: heavy, side: -1 },
+          { row: light, side: 1 },
+        ]
+  return rows
+    .map(({ row, side }) => {
+      const x = years.place(row.year)
+      const edge = weights.place(side < 0 ? row.high : row.low)
+      const y = Math.min(Math.max(edge + (side < 0 ? -12 : 22), plate.head + 14), plate.foot - 6)
+      const near = x > plate.right - 70 ? 'end' : x < plate.left + 70 ? 'start' : 'middle'
+      const dot = `<circle cx="${at(x)}" cy="${at(weights.place(row.best))}" r="3.5" fill="${ink.line}"/>`
+      const inset = near === 'start' ? 5 : near === 'end' ? -5 : 0
+      return dot + text(x + inset, y, `${row.year}: ${grams(row.best)}`, near, bold)
+    })
+    .join('\n')
+}
+
+function key({ series }: Paper, coverage: number): string {
+  const { left, foot } = plate
+  const y = foot + 62
+  const ruled = changesIn(series).length > 0 ? ' Dotted rules: the law of bread changed.' : ''
+  const best =
+    series.length === 1
+      ? `<circle cx="${left + 17}" cy="${y - 5}" r="5" fill="${ink.line}"/>`
+      : line(left, y - 5, left + 34, y - 5, ink.line, ' stroke-width="2.2"')
+  return [
+    best,
+    text(left + 44, y, 'best estimate', 'start', ' font-size="15"'),
+    `<rect x="${left + 160}" y="${y - 13}" width="34" height="16" fill="${ink.band}" fill-opacity="0.6" stroke="${ink.quiet}" stroke-width="0.8"/>`,
+    text(left + 204, y, `${Number((coverage * 100).toFixed(1))} chances in 100 that the loaf lay in the band.`, 'start', ' font-size="15"'),
+    text(left, y + 25, `Computed from the price of wheat through the Assize of Bread.${ruled}`, 'start', quiet),
+  ].join('\n')
+}
+
+/** Smaller for a long title, at six tenths of its size to a letter. */
+function titleSize(title: string): number {
+  return Math.min(23, Math.floor((plate.right - plate.left) / (0.6 * title.length)))
+}
+
+function requireSeries(series: readonly LoafYearWeight[]): void {
+  if (series.length === 0) throw badOption('series', 'there is no year in it to draw')
+  const broken = series.find(({ low, best, high }) => !(low > 0 && low <= best && best <= high && Number.isFinite(high)))
+  if (broken) throw badOption('series', `the weights of ${broken.year} are not rising numbers above 0`)
+}
+
+/**
+ * Draws the weight of a loaf against the year, with its band, as a plate of a ledger: a standalone SVG that needs no font, script or colour
+ * to be read. Weights that differ more than sixfold are spaced by ratio.
+ *
+ * @returns the SVG's text
+ * @throws PottleError `bad-option` for an empty series or weights that are none
+ * @example drawLoafSeries(loafSeries({ coin: 'penny', kind: 'white', from: 1660, to: 1710 }), { coin: 'penny', kind: 'white', place: 'England' })
+ */
+export function drawLoafSeries(series: readonly LoafYearWeight[], { coin, kind, place, coverage = 0.9 }: LoafPlate): string {
+  requireSeries(series)
+  const { width, height, left, right, head, foot } = plate
+  const [from, to] = [series[0]!.year, series.at(-1)!.year]
+  const years = yearScale(from, to, left, right)
+  const weights = weightScale(Math.min(...series.map(({ low }) => low)), Math.max(...series.map(({ high }) => high)), foot, head)
+  const paper: Paper = { series, years, weights, ounces: weights.inUnits(gramsPerOunce) }
+  const { light, heavy } = extremes(series)
+  const title = `The weight of ${/^[aeiou]/.test(coin) ? 'an' : 'a'} ${coin} loaf, ${kind}, ${place}, ${from === to ? from : `${from} to ${to}`}`
+  const story = `Best estimates run from ${grams(light.best)} in ${light.year} to ${grams(heavy.best)} in ${heavy.year}; the band around them runs from ${grams(Math.min(...series.map(({ low }) => low)))} to ${grams(Math.max(...series.map(({ high }) => high)))}.`
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-labelledby="loaf-title loaf-story" font-family="Georgia, 'Times New Roman', serif" fill="${ink.line}">
+<title id="loaf-title">${inXml(title)}</title>
+<desc id="loaf-story">${story}</desc>
+<rect width="${width}" height="${height}" fill="${ink.paper}"/>
+<rect x="14" y="14" width="${width - 28}" height="${height - 28}" fill="none" stroke="${ink.line}"/>
+<rect x="19" y="19" width="${width - 38}" height="${height - 38}" fill="none" stroke="${ink.line}" stroke-width="0.5"/>
+${text(left, 62, title, 'start', ` font-size="${titleSize(title)}"`)}
+${text(left, 86, weights.logarithmic ? 'baked weight, by year; weights are spaced by ratio' : 'baked weight, by year', 'start', quiet)}
+${ruling(paper)}
+${curves(paper)}
+${changes(paper)}
+${marks(paper)}
+${key(paper, coverage)}
+</svg>
+`
+}

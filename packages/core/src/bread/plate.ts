@@ -1,0 +1,50 @@
+import { assizeRegimes } from '../tables/index.js'
+import type { Scale, Tick, WeightScale } from './scale.js'
+import type { LoafYearWeight } from './series.js'
+
+/** The sheet and the ruled field in it, in the units of the drawing. */
+export const plate = { width: 960, height: 572, left: 92, right: 876, head: 124, foot: 452 }
+/** Every shade is dark or light enough to be told apart in grey. */
+export const ink = { paper: '#fbf8f0', line: '#2b2a26', faint: '#d8d0bd', margin: '#9a4a3c', band: '#c9bd9b', quiet: '#5f5a4e' }
+export const gramsPerOunce = 28.349523125 // 437.5 grains: International Yard and Pound Agreement 1959
+
+export const at = (value: number): string => value.toFixed(1)
+export const grams = (value: number): string => `${Number(value.toPrecision(3))} g`
+
+/** Words as XML may hold them. */
+export function inXml(words: string): string {
+  return words.slice(0, 120).replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
+}
+
+export function line(x1: number, y1: number, x2: number, y2: number, stroke: string, more = ''): string {
+  return `<line x1="${at(x1)}" y1="${at(y1)}" x2="${at(x2)}" y2="${at(y2)}" stroke="${stroke}"${more}/>`
+}
+
+export function text(x: number, y: number, words: string, anchor: 'start' | 'middle' | 'end', more = ''): string {
+  return `<text x="${at(x)}" y="${at(y)}" text-anchor="${anchor}"${more}>${inXml(words)}</text>`
+}
+
+/** A series with the scales that it is drawn on. */
+export interface Paper {
+  readonly series: readonly LoafYearWeight[]
+  readonly years: Scale
+  readonly weights: WeightScale
+  readonly ounces: readonly Tick[]
+}
+
+/** The look of what is said aside. */
+export const quiet = ` font-size="14" fill="${ink.quiet}"`
+
+/** The lightest and the heaviest loaf of a series, by the best estimate. */
+export function extremes(series: readonly LoafYearWeight[]): { light: LoafYearWeight; heavy: LoafYearWeight } {
+  return {
+    light: series.reduce((least, row) => (row.best < least.best ? row : least)),
+    heavy: series.reduce((most, row) => (row.best > most.best ? row : most)),
+  }
+}
+
+/** The years after the first in which the law of bread changed for the whole country. */
+export function changesIn(series: readonly LoafYearWeight[]): number[] {
+  const [first, last] = [series[0]!.year, series.at(-1)!.year]
+  return assizeRegimes.flatMap(({ years, place }) => (years && !place && years[0] > first && years[0] <= last ? [years[0]] : []))
+}

@@ -1,0 +1,59 @@
+import { badOption, noAnswer } from '../error.js'
+import type { Market } from './bench.js'
+import { firstLoafYear, lastLoafYear } from './wheat.js'
+
+/** Which loaf, when and where. */
+export interface LoafQuestion {
+  /** The price that names it, `farthing` to `eighteenpenny`, or a loaf of fixed weight: `quartern`, `half-peck`. `penny` where nothing is said. */
+  readonly coin?: string
+  /** `white`, `wheaten`, `household`, `manchet`, `roll` and others; the common loaf of the year where nothing is said. */
+  readonly kind?: string
+  readonly year: number
+  /** A place and those that it lies in, the nearest first; England where nothing is said. */
+  readonly place?: readonly string[]
+  /** Town or country, where the place alone does not tell it. */
+  readonly market?: Market
+  /** The caller's own price of middle wheat, in shillings for a Winchester quarter. */
+  readonly wheat?: number
+  /** The caller's own allowance, in shillings a quarter; 0 where the price given has it in it. */
+  readonly allowance?: number
+  /** The crumb alone. */
+  readonly crumb?: boolean
+}
+
+/** The dearest quarter on record is of 126 s (1812); ten times as much is a slip of the pen. */
+const dearest = 1000
+
+function requireShillings(parameter: string, value: number | undefined, least: string, holds: (shillings: number) => boolean): void {
+  if (value === undefined) return
+  if (!Number.isFinite(value) || !holds(value) || value > dearest) {
+    throw badOption(parameter, `${value} is not a sum that can be reckoned with; give shillings a quarter, ${least} and at most ${dearest}`)
+  }
+}
+
+/**
+ * Refuses a question that has no sense, before anything is reckoned.
+ *
+ * @throws PottleError `bad-option` for a year, price or allowance that is no such thing; `no-answer` for a year without an assize
+ */
+export function requireQuestion({ year, wheat, allowance }: LoafQuestion): void {
+  if (!Number.isInteger(year))
+    throw badOption('year', `${year} is not a year; give a whole number from ${firstLoafYear} to ${lastLoafYear}`)
+  if (year < firstLoafYear) {
+    throw noAnswer(
+      'year',
+      `the Assize of Bread begins with the statute of ${firstLoafYear}, so no rule gives a loaf of ${year}; ask for ${firstLoafYear} to ${lastLoafYear}`,
+    )
+  }
+  if (year > lastLoafYear) {
+    throw noAnswer(
+      'year',
+      `after ${lastLoafYear} no penny loaf followed the price of wheat in a way that these tables know; ask for ${firstLoafYear} to ${lastLoafYear}, not ${year}`,
+    )
+  }
+  requireShillings('wheat', wheat, 'above 0', (shillings) => shillings > 0)
+  requireShillings('allowance', allowance, '0 or more', (shillings) => shillings >= 0)
+}
+
+/** Where a loaf was baked if nobody says. */
+export const anywhere: readonly string[] = ['england', 'britain']

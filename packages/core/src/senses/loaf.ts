@@ -1,0 +1,170 @@
+import {
+  commonness,
+  fixedNamed,
+  kindsMeant,
+  type LoafName,
+  type LoafSpan,
+  type LoafYear,
+  loavesOver,
+  readLoafName,
+  sizesMeant,
+} from '../bread/index.js'
+import { noAnswer, PottleError } from '../error.js'
+import type { LoafUsageRow } from '../tables/index.js'
+import type { Question, Sense, SenseKind, Step } from './sense.js'
+
+/** What the words say of a loaf, wherever a reader put them. */
+interface Words {
+  readonly coin: string | undefined
+  readonly kind: string | undefined
+  readonly crumb: boolean
+}
+
+/** A meaning less likely than this is not worth a cook's attention. Judgement. */
+const negligible = 0.005
+
+const named = (words: string | null): LoafName => readLoafName(words ?? '')
+
+/** A bare *loaf*, *manchet* or *roll*, or no measure at all: then the thing must say that it is bread, or it is a loaf of sugar. */
+function isBareLoaf(measure: LoafName, thing: LoafName, words: string | null): boolean {
+  if (measure.other.length > 0 || measure.fixed || !(measure.bread || words === null || words === 'none')) return false
+  return thing.other.length === 0 && (thing.bread || (measure.bread && thing.crumb))
+}
+
+function answers({ reading, measure }: Question): boolean {
+  if (measure) return measure.kind === 'loaf'
+  if (reading.kind !== 'priced' && reading.kind !== 'counted' && reading.kind !== 'measured') return false
+  const words = reading.measure === 'none' ? null : reading.measure
+  const name = named(words)
+  if (name.bread && name.other.length === 0 && (name.coin || name.fixed)) return true
+  return isBareLoaf(name, named(reading.thing), words)
+}
+
+function wordsOf({ reading, measure }: Question): Words {
+  const names = [reading.measure ?? measure?.id ?? null, reading.thing, reading.qualifier].map((words) =>
+    named(words === 'none' ? null : words),
+  )
+  const first = <T>(of: (name: LoafName) => T | undefined): T | undefined => names.map(of).find((found) => found !== undefined)
+  return {
+    coin: first(({ coin, fixed, bread }) => coin?.id ?? (bread ? fixed : undefined)),
+    kind: first(({ kind }) => kind?.id),
+    crumb: reading.part === 'crumb' || names.some(({ crumb }) => crumb),
+  }
+}
+
+function stepOf(row: LoafUsageRow, meant: string): Step {
+  return { text: row.reason, factor: `${meant} ${row.weights[meant]}`, grade: row.grade, checked: row.checked, sources: row.source }
+}
+
+/** One way to fill in what the words leave open: a size and a kind, with the share it has in each year. */
+interface Filling {
+  readonly coin: string
+  readonly kind: string | undefined
+  readonly share: (year: number) => number
+  readonly reasons: (year: number) => Step[]
+}
+
+const certain = { share: () => 1, reasons: () => [] }
+
+/** Every option that a usage row of any of the years names, with its share by year. */
+function options(
+  years: readonly LoafYear[],
+  rowIn: (year: number) => LoafUsageRow,
+): (Pick<Filling, 'share' | 'reasons'> & { id: string })[] {
+  const ids = new Set(years.flatMap(({ year }) => Object.keys(rowIn(year).weights)))
+  return [...ids].map((id) => ({ id, share: (year) => rowIn(year).weights[id] ?? 0, reasons: (year) => [stepOf(rowIn(year), id)] }))
+}
+
+function fillings({ coin, kind }: Words, years: readonly LoafYear[]): Filling[] {
+  const sizes = coin
+    ? [{ id: coin, ...certain }]
+    : options(years, (year) => sizesMeant(year, kind === 'manchet' || kind === 'roll' ? kind : undefined))
+  return sizes.flatMap((size) => {
+    // A loaf of fixed weight weighs the same whatever the flour.
+    const kinds = kind || fixedNamed(size.id) ? [{ id: kind, ...certain }] : options(years, kindsMeant)
+    return kinds.map((one) => ({
+      coin: size.id,
+      kind: one.id,
+      share: (year: number) => commonness(size.id, year) * size.share(year) * one.share(year),
+      reasons: (year: number) => [...size.reasons(year), ...one.reasons(year)],
+    }))
+  })
+}
+
+/** The loaves of one filling; none where no year of the setting has it. */
+function loavesOf(filling: Filling, { crumb }: Words, { setting }: Question, years: readonly LoafYear[]): readonly LoafSpan[] {
+  const meant = years.filter(({ year }) => filling.share(year) > 0)
+  const { coin, kind } = filling
+  const asked = { coin, ...(kind ? { kind } : {}), place: setting.places, crumb }
+  return loavesOver(asked, meant, setting.year ?? 'undated')
+}
+
+/** A loaf of fixed weight goes by its row, any other by its kind, and by the regime too where the date leaves several open. */
+function identityOf(
+  { loaf, group, groupLabel }: LoafSpan,
+  { coin }: Filling,
+  alone: boolean,
+): Pick<Sense, 'id' | 'label' | 'choice' | 'standard'> {
+  if (fixedNamed(coin)) return { id: group, label: loaf.label, choice: `${coin}-loaf`, standard: group }
+  const id = `${coin}-loaf.${loaf.kind}`
+  const both = { choice: 'loaf-kind', standard: loaf.kind }
+  return alone ? { id, label: loaf.label, ...both } : { id: `${id}.${group}`, label: `${loaf.label}, ${groupLabel}`, ...both }
+}
+
+function senseOf(span: LoafSpan, filling: Filling, alone: boolean): Sense {
+  const { loaf, years } = span
+  return {
+    ...identityOf(span, filling, alone),
+    likelihood: years.reduce((sum, { year, weight }) => sum + weight * filling.share(year), 0),
+    quantity: 'mass',
+    value: loaf.value,
+    ...(loaf.exact ? { exact: loaf.exact } : {}),
+    steps: [...filling.reasons(years[0]!.year), ...loaf.steps],
+  }
+}
+
+function weighed(words: Words, question: Question): Sense[] {
+  const years = question.setting.moments
+  const found: Sense[] = []
+  let refusal: PottleError | undefined
+  for (const filling of fillings(words, years)) {
+    try {
+      const spans = loavesOf(filling, words, question, years)
+      found.push(...spans.map((span) => senseOf(span, filling, spans.length === 1)))
+    } catch (error) {
+      if (!(error instanceof PottleError)) throw error
+      refusal ??= error
+    }
+  }
+  const kept = found.filter(({ likelihood }) => likelihood >= negligible).sort((a, b) => b.likelihood - a.likelihood)
+  if (kept.length === 0) throw refusal ?? noAnswer('year', 'no loaf of that kind is known in that year and place')
+  const total = kept.reduce((sum, { likelihood }) => sum + likelihood, 0)
+  return kept.map((sense) => ({ ...sense, likelihood: sense.likelihood / total }))
+}
+
+/** The senses that a caller insists on: one kind of bread, or one sense by its id. */
+function insisted(wish: string, words: Words, question: Question): Sense[] {
+  const kind = named(wish.slice(0, 40)).kind?.id
+  const senses = weighed(kind ? { ...words, kind } : words, question)
+  const meant = kind ? senses : senses.filter(({ id }) => id === wish || id.endsWith(`.${wish}`))
+  if (meant.length === 0) {
+    const known = [...new Set(senses.map(({ id }) => id))].slice(0, 8).join(', ')
+    throw noAnswer('standard', `this loaf has no sense by "${wish.slice(0, 40)}"; it can be ${known}, or any kind of bread`)
+  }
+  const total = meant.reduce((sum, { likelihood }) => sum + likelihood, 0)
+  return meant.map((sense) => ({ ...sense, likelihood: sense.likelihood / total }))
+}
+
+/**
+ * Priced loaves and loaves of fixed size, by the Assize of Bread: *a penny white loaf*, *the crumb of a twopenny loaf*, *two manchets*.
+ *
+ * Where the words do not say which bread (white, wheaten, household) or which size it was, each is a sense with its likelihood by date.
+ */
+export const loaf: SenseKind = {
+  name: 'loaf',
+  answers,
+  senses: (question) => {
+    const words = wordsOf(question)
+    return question.standard ? insisted(question.standard, words, question) : weighed(words, question)
+  },
+}
