@@ -100,6 +100,11 @@ export const shapes = {
     classes: z.array(slug),
     density: spread.optional(),
     repose: z.strictObject({ ...spread.shape, ...attested }).optional(),
+    printed: z
+      .array(z.strictObject({ density: z.number().positive(), fault: text.optional(), ...dated, ...attested }))
+      .min(1)
+      .optional(),
+    printed: z.array(z.strictObject({ density: z.number().positive(), fault: z.string().optional(), ...dated, ...attested })).optional(),
     ...attested,
   }),
   tolerances: z.strictObject({ id: slug, kind: z.enum(kinds), factor: spread, ...dated, ...attested }),

@@ -14,12 +14,9 @@ export function findDescriptionFaults(description, tables, version) {
   const faults = Object.entries(tables).flatMap(([table, rows]) => {
     const fields = described.get(table)
     if (!fields) return [{ table, row: '(table)', said: `datapackage.json does not describe it: ${mend}` }]
-    return rows.flatMap((row) =>
-      Object.keys(row)
-        .filter((field) => !fields.has(field))
-        .map((field) =>
-          say(table, row, `datapackage.json does not describe the field "${field}": add it to its type in schema.ts and ${mend}`),
-        ),
+    const unknown = new Map(rows.flatMap((row) => Object.keys(row).flatMap((field) => (fields.has(field) ? [] : [[field, row]]))))
+    return [...unknown].map(([field, row]) =>
+      say(table, row, `datapackage.json does not describe the field "${field}": add it to its type in schema.ts and ${mend}`),
     )
   })
   for (const name of described.keys())

@@ -5,7 +5,7 @@ const setOf = (rows, field = 'id') => new Set((rows ?? []).map((row) => row[fiel
 
 /** @returns {{table: string, row: string, said: string}[]} */
 export function findReferenceFaults(tables) {
-  return [...sourceFaults(tables), ...placeFaults(tables), ...senseFaults(tables), ...usageFaults(tables)]
+  return [...sourceFaults(tables), ...placeFaults(tables), ...senseFaults(tables), ...usageFaults(tables), ...thingFaults(tables)]
 }
 
 function sourceFaults({ sources, ...tables }) {
@@ -91,4 +91,18 @@ function usageFaults({ usage = [], standards, measures }) {
       if (measureIds && !measureIds.has(id)) faults.push(say('usage', row, `"${id}" is not in measures.json`))
     return faults
   })
+}
+
+/** Things and classes that rows are confined to: another spelling of a good would never be met. */
+function thingFaults({ goods = [], ...tables }) {
+  const known = new Set(goods.flatMap((row) => [row.id, ...row.classes]))
+  const owner = new Map(goods.flatMap((row) => row.names.map((name) => [name, row.id])))
+  return Object.entries(tables).flatMap(([table, rows]) =>
+    rows.flatMap((row) =>
+      partsOf(row)
+        .flatMap(({ part }) => (Array.isArray(part.things) ? part.things : []))
+        .filter((name) => owner.has(name) && !known.has(name))
+        .map((name) => say(table, row, `"${name}" is a spelling of the good "${owner.get(name)}": write that, or one of its classes`)),
+    ),
+  )
 }
