@@ -5,7 +5,14 @@ const setOf = (rows, field = 'id') => new Set((rows ?? []).map((row) => row[fiel
 
 /** @returns {{table: string, row: string, said: string}[]} */
 export function findReferenceFaults(tables) {
-  return [...sourceFaults(tables), ...placeFaults(tables), ...senseFaults(tables), ...usageFaults(tables), ...thingFaults(tables)]
+  return [
+    ...sourceFaults(tables),
+    ...placeFaults(tables),
+    ...senseFaults(tables),
+    ...usageFaults(tables),
+    ...reachFaults(tables),
+    ...thingFaults(tables),
+  ]
 }
 
 function sourceFaults({ sources, ...tables }) {
@@ -104,5 +111,28 @@ function thingFaults({ goods = [], ...tables }) {
         .filter((name) => owner.has(name) && !known.has(name))
         .map((name) => say(table, row, `"${name}" is a spelling of the good "${owner.get(name)}": write that, or one of its classes`)),
     ),
+  )
+}
+
+/** Uses that give weight to a standard in years or places where it does not hold: the weight would be lost without a word. */
+function reachFaults({ usage = [], standards = [], places = [] }) {
+  const byId = new Map(standards.map((row) => [row.id, row]))
+  const within = new Map(places.map((row) => [row.id, row.within]))
+  const liesIn = (place, wider) => {
+    const chain = new Set()
+    for (let at = place; at && !chain.has(at); at = within.get(at)) chain.add(at)
+    return chain.has(wider)
+  }
+  return usage.flatMap((row) =>
+    Object.keys(row.weights ?? {}).flatMap((id) => {
+      const standard = byId.get(id)
+      const faults = []
+      const [from, to] = row.years ?? []
+      if (standard?.years && row.years && (from < standard.years[0] || to > standard.years[1]))
+        faults.push(say('usage', row, `it weighs "${id}" from ${from} to ${to}, but that holds from ${standard.years.join(' to ')} alone`))
+      if (standard?.place && row.place && !liesIn(row.place, standard.place))
+        faults.push(say('usage', row, `it weighs "${id}" in ${row.place}, but that holds in ${standard.place} alone`))
+      return faults
+    }),
   )
 }
