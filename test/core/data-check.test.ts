@@ -45,6 +45,21 @@ const said = (tables: Tables): string[] => findFaults(tables).map((fault) => `${
 
 /** What was done to the tables, and the words that must be in the complaint. */
 const broken: readonly [string, Tables, RegExp][] = [
+  ['a thing by another spelling', but('usage', { ...use, things: ['creame'] }), /"creame" is a spelling of the good "cream"/],
+  [
+    'a use before its standard',
+    { ...but('standards', { ...wine, years: [1500, 1825] }, ale), usage: [{ ...use, years: [1400, 1700] }] },
+    /that holds from 1500 to 1825 alone/,
+  ],
+  [
+    'a use outside its standard',
+    {
+      ...but('standards', { ...wine, place: 'kent' }, ale),
+      usage: [{ ...use, place: 'surrey' }],
+      places: [kent, { id: 'surrey', label: 'Surrey' }],
+    },
+    /that holds in kent alone/,
+  ],
   ['a row without a source', but('standards', { ...wine, source: undefined }, ale), /standards gallon\.wine: .*no source is named/],
   ['a row with an empty list of sources', but('standards', { ...wine, source: [] }, ale), /no source is named/],
   ['a row without a grade', but('standards', { ...wine, grade: undefined }, ale), /the grade is missing.*statute, standard/],
