@@ -57,4 +57,5 @@ export const tables = {
   displacements: 'DisplacementRow',
   portions: 'PortionRow',
   'demo-receipts': 'DemoReceiptRow',
+  'coin-constants': 'CoinConstantRow',
 }

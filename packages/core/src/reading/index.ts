@@ -1,1 +1,16 @@
-export type { EggParts, Range, Reading, ReadingKind, Span } from './reading.js'
+export { readPhrase } from './phrase.js'
+export type {
+  AmountPart,
+  EggParts,
+  Found,
+  FoundHeat,
+  FoundThing,
+  FoundTime,
+  HeatClass,
+  Range,
+  Reading,
+  ReadingKind,
+  ReceiptReading,
+  Span,
+} from './reading.js'
+export { readReceipt } from './receipt.js'

@@ -1,5 +1,15 @@
 /** What kind of statement a phrase makes. */
-export type ReadingKind = 'measured' | 'counted' | 'eggparts' | 'priced' | 'comparison' | 'vague' | 'heat' | 'time' | 'length' | 'consistency'
+export type ReadingKind =
+  | 'measured'
+  | 'counted'
+  | 'eggparts'
+  | 'priced'
+  | 'comparison'
+  | 'vague'
+  | 'heat'
+  | 'time'
+  | 'length'
+  | 'consistency'
 
 /** Both ends are the same where the words give one number. */
 export interface Range {
@@ -20,6 +30,12 @@ export interface Span {
   readonly end: number
 }
 
+/** One term of a compound statement: *two pounds and three ounces*. */
+export interface AmountPart {
+  readonly amount: Range
+  readonly measure: string
+}
+
 /** What a phrase says, before anyone asks what it meant. */
 export interface Reading {
   readonly kind: ReadingKind
@@ -34,8 +50,77 @@ export interface Reading {
   readonly eggs: EggParts | null
   /** What an *equal weight* or an *as much* points at, where the words say it. */
   readonly reference?: Reading
+  /** Every thing that the amount is shared by or stated of: *cloves and mace*. */
+  readonly things?: readonly string[]
+  /** The amount holds for each of the things, not for all of them together. */
+  readonly each?: boolean
+  /** The standard that the words name: `wine`, `ale`, `troy`. */
+  readonly standard?: string
+  /** Which part of the thing: `juice`, `rind`, `crumb`. */
+  readonly part?: string
+  /** The terms of a compound; `amount` is their sum in the first measure, or the first term alone where their ratio was never fixed. */
+  readonly parts?: readonly AmountPart[]
+  /** The words of a heat in modern spelling: `quick`, `as hot as for manchet`. */
+  readonly heat?: string
+  /** The class of a heat: `moderate`, `as-for-bread`, `falling`. */
+  readonly heatClass?: HeatClass
+  /** The length of a stated time. */
+  readonly minutes?: Range
   /** The words that gave the reading. */
   readonly understood: readonly Span[]
   /** The words that gave nothing. */
   readonly unread: readonly Span[]
+}
+
+/** A family of oven heats. */
+export type HeatClass =
+  | 'cool'
+  | 'very-slow'
+  | 'slow'
+  | 'moderate'
+  | 'moderate-quick'
+  | 'quick'
+  | 'hot'
+  | 'very-hot'
+  | 'as-for-manchet'
+  | 'as-for-bread'
+  | 'after-bread'
+  | 'falling'
+  | 'test-paper'
+  | 'test-flour'
+  | 'other'
+
+/** A reading and where in the text it stands. */
+export interface Found extends Reading, Span {
+  /** The exact words of the text. */
+  readonly phrase: string
+}
+
+export interface FoundHeat extends Span {
+  readonly phrase: string
+  readonly heat: HeatClass
+  /** The heat's own words in modern spelling. */
+  readonly words: string
+}
+
+export interface FoundTime extends Span {
+  readonly phrase: string
+  /** Null for a time that no clock measures: *all night*. */
+  readonly minutes: Range | null
+}
+
+/** A thing that the text names without an amount. */
+export interface FoundThing extends Span {
+  readonly phrase: string
+  readonly thing: string
+}
+
+/** Everything that a receipt states, each list in the order of the text. */
+export interface ReceiptReading {
+  readonly measures: readonly Found[]
+  readonly heats: readonly FoundHeat[]
+  readonly times: readonly FoundTime[]
+  readonly lengths: readonly Found[]
+  readonly consistencies: readonly Found[]
+  readonly unmeasured: readonly FoundThing[]
 }

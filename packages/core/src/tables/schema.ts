@@ -741,6 +741,12 @@ export interface CoinRow {
   readonly issues: readonly CoinIssueRow[]
 }
 
+/** A figure that every coin's heap or thickness is reckoned with. */
+export interface CoinConstantRow extends Attested, Spread {
+  readonly id: string
+  readonly label: string
+}
+
 /** A piece that receipts count: its spells are in g, or in ml where they say volume. */
 export interface PieceRow extends SizedRow {
   /** The word it is counted by: `blade`, `race`; absent for a whole thing. */

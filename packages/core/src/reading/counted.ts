@@ -1,0 +1,88 @@
+import { type Amount, amountAt, rangeTail } from './amount.js'
+import { pastQualifiers } from './measured.js'
+import { type Context, type Statement, statement } from './statement.js'
+import { type Thing, thingAt } from './thing.js'
+import type { Line } from './tokens.js'
+import { the } from './vocabulary.js'
+import { Role } from './word.js'
+
+/** A cut is counted with its beast: *a leg of pork*; *a leg* alone is not. */
+function jointAt(line: Line, thing: Thing): { name: string; end: number } | null {
+  if (line.at(thing.end) !== the.of) return null
+  const beast = thingAt(line, thing.end + 1, false)
+  if (beast === null) return null
+  if (beast.row?.count !== 'joint') return { name: `${thing.name} of ${beast.name}`, end: beast.end }
+  const inner = jointAt(line, beast)
+  return inner === null ? null : { name: `${thing.name} of ${inner.name}`, end: inner.end }
+}
+
+/** Behind *like a*, *as a*, *the size of a* a thing is an example, not an ingredient. */
+function isExample(line: Line, start: number): boolean {
+  const before = line.at(start - 1)
+  if (before === the.as || before === the.like || before === the.than || before === the.for) return true
+  return before === the.of && line.is(start - 2, Role.Size | Role.Dimension)
+}
+
+function qualifierOf(line: Line, amount: Amount): string | null {
+  const between = pastQualifiers(line, amount.end)
+  return between.qualifier ?? amount.qualifier
+}
+
+/** Pieces that are named behind their thing: *a sage leaf*, *two rosemary sprigs*. */
+function pieceBehind(line: Line, thing: Thing): string | null {
+  const piece = line.at(thing.end).measure
+  return piece !== null && piece.class === 'piece' && line.at(thing.end + 1) !== the.of ? piece.label : null
+}
+
+/** A plain count of things: *four lemons*, *half a nutmeg*, *an onion or two*, *a leg of veal*. */
+export function countedAt(context: Context, start: number): Statement | null {
+  const { line } = context
+  const amount = amountAt(line, start)
+  if (amount === null || amount.each || (amount.article && isExample(line, start))) return null
+  const each = line.is(amount.end, Role.Each)
+  const thing = thingAt(line, each ? amount.end + (line.at(amount.end + 1) === the.of ? 2 : 1) : amount.end, false)
+  if (thing === null || thing.row === null || thing.row.count === 'dish') return null
+  let { name, end } = thing
+  const piece = pieceBehind(line, thing)
+  if (thing.row.count === 'joint') {
+    const joint = jointAt(line, thing)
+    if (joint === null) return null
+    ;({ name, end } = joint)
+  } else if (piece !== null) end++
+  else if (thing.row.count === undefined && !isPlural(line, amount, thing)) return null
+  let { high } = amount
+  const more = line.at(end) === the.or ? rangeTail(line, end) : null
+  if (more !== null && line.at(more.end).measure === null && thingAt(line, more.end, false) === null) {
+    high = more.value
+    end = more.end
+  }
+  return statement('counted', start, end, {
+    amount: { low: amount.low, high },
+    measure: piece ?? 'none',
+    thing: name,
+    qualifier: qualifierOf(line, amount),
+    ...(each && { each }),
+  })
+}
+
+/** A mass may be counted by a number in so many words: *eight spinages*. */
+function isPlural(line: Line, amount: Amount, thing: Thing): boolean {
+  return !amount.article && amount.high > 1 && line.text[line.end(thing.end - 1) - 1] === 's'
+}
+
+/** *lemons, 2*: in lists the number stands behind its thing. */
+export function countBehind(context: Context, start: number): Statement | null {
+  const { line, loose } = context
+  const last = loose.at(-1)
+  if (last === undefined || last.row?.count !== 'each') return null
+  const amount = amountAt(line, start)
+  if (amount === null || amount.article || amount.each) return null
+  if (last.end !== start && !(line.at(last.end).text === ',' && last.end + 1 === start)) return null
+  if (line.at(amount.end).text !== '' && !line.is(amount.end, Role.Mark) && line.at(amount.end) !== the.or) return null
+  return statement('counted', last.start, amount.end, {
+    amount: { low: amount.low, high: amount.high },
+    measure: 'none',
+    thing: last.name,
+    qualifier: amount.qualifier,
+  })
+}

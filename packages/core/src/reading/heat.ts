@@ -1,0 +1,206 @@
+import type { HeatClass } from './reading.js'
+import { type Statement, statement } from './statement.js'
+import { longestName, thingAt } from './thing.js'
+import type { Line } from './tokens.js'
+import { the } from './vocabulary.js'
+import { mark, Role } from './word.js'
+
+/** The class of a heat word that stands alone; what degrees it meant is for the tables of heats to say. */
+const classes: Readonly<Record<string, HeatClass>> = {
+  cool: 'cool',
+  coolest: 'cool',
+  cold: 'cool',
+  warm: 'cool',
+  lukewarm: 'cool',
+  drying: 'other',
+  slow: 'slow',
+  slack: 'slow',
+  slackish: 'slow',
+  gentle: 'slow',
+  soft: 'slow',
+  mild: 'slow',
+  temperate: 'slow',
+  slowest: 'very-slow',
+  moderate: 'moderate',
+  middling: 'moderate',
+  reasonable: 'moderate',
+  steady: 'moderate',
+  regular: 'moderate',
+  soaking: 'moderate',
+  solid: 'moderate',
+  even: 'moderate',
+  quickish: 'moderate-quick',
+  quick: 'quick',
+  brisk: 'quick',
+  sharp: 'quick',
+  smart: 'quick',
+  lively: 'quick',
+  quickest: 'very-hot',
+  hot: 'hot',
+  heated: 'hot',
+  good: 'hot',
+  strong: 'hot',
+  hottest: 'very-hot',
+  fierce: 'very-hot',
+  scorching: 'very-hot',
+  furious: 'very-hot',
+  declining: 'falling',
+  falling: 'falling',
+  cooling: 'falling',
+}
+
+const lowered = new Set(['pretty', 'moderately', 'tolerably', 'rather', 'reasonably', 'indifferently', 'fairly', 'somewhat'])
+const raised = new Set(['very', 'exceedingly', 'extremely', 'most'])
+const negating = new Set(['not', 'no', 'too', 'half', 'less', 'neither', 'hotter'])
+const emptied = new Set(['draw', 'drawn', 'out', 'withdrawn', 'drew', 'come', 'comes', 'came', 'baked', 'taken', 'done', 'removed'])
+
+const reach = 9
+
+/** The text of a stretch in modern spelling, without marks. */
+function wordsOf(line: Line, start: number, end: number): string[] {
+  const words: string[] = []
+  for (let at = start; at < end; at++) if (!line.is(at, Role.Mark)) words.push(line.at(at).text)
+  return words
+}
+
+/** *as hot as for manchet*, *no hotter than for a custard*, *hot enough for bread*, *so hot as to colour paper*: the end of it, or 0. */
+function likenessAt(line: Line, start: number): number {
+  let at = start
+  while (at < start + 4 && line.is(at, Role.Degree | Role.Half) && line.at(at) !== the.as && line.at(at) !== the.so) at++
+  if (line.at(at) === the.as || line.at(at) === the.so) at++
+  if (line.at(at) !== the.hot && line.at(at).text !== 'hotter' && !(line.is(at, Role.Heat) && line.at(at + 1) === the.as)) return 0
+  at++
+  while (at < start + 9 && (line.at(at) === the.as || line.at(at) === the.than || line.at(at).text === 'enough')) at++
+  if (line.at(at) === the.for) {
+    const thing = thingAt(line, line.is(at + 1, Role.Article) ? at + 2 : at + 1, true)
+    return thing?.end ?? 0
+  }
+  if (line.at(at) !== the.to) return 0
+  for (let end = at + 1; end < at + reach; end++) if (line.at(end) === the.paper || line.at(end) === the.flour) return end + 1
+  return 0
+}
+
+/** *after the household bread is drawn*, *when the manchet comes out*: the end of it, or 0. */
+function afterBatchAt(line: Line, start: number): number {
+  if (line.at(start) !== the.after && line.at(start) !== the.when) return 0
+  let batch = false
+  for (let at = start + 1; at < start + reach; at++) {
+    const word = line.at(at)
+    if ((word.roles & Role.Mark) !== 0) return 0
+    if (
+      word === the.bread ||
+      word === the.loaf ||
+      word === the.manchet ||
+      word.thing?.count === 'dish' ||
+      longestName(line, at, 'thing')?.row.id === 'bread'
+    )
+      batch = true
+    else if (batch && emptied.has(word.text)) return at + 1
+  }
+  return 0
+}
+
+/** *be pretty quick*, *which must not be too hot*, *is of a drying heat*, behind the oven: the end of it, or 0. */
+function predicateAt(line: Line, start: number): number {
+  let at = start
+  let verb = false
+  while (at < start + reach) {
+    const word = line.at(at)
+    if (word === the.be || word === the.is || word.text === 'being') verb = true
+    else if (verb) break
+    else if (
+      word !== the.which &&
+      word !== the.that &&
+      word !== the.must &&
+      word !== the.should &&
+      word !== the.not &&
+      word !== mark.comma &&
+      word !== the.let
+    )
+      break
+    at++
+  }
+  const likeness = likenessAt(line, at)
+  if (likeness > 0) return likeness
+  if (!verb) return 0
+  if (line.at(at) === the.of && line.is(at + 1, Role.Article)) at += 2
+  const first = at
+  while (at < first + 4 && line.is(at, Role.Degree) && !line.is(at, Role.Heat)) at++
+  if (!line.is(at, Role.Heat)) return 0
+  return line.at(at + 1) === the.heat ? at + 2 : at + 1
+}
+
+/** What stands behind an oven and says how hot: all of it, or the oven's own end. */
+function pastOven(line: Line, end: number): number {
+  const next = line.at(end) === mark.comma || line.at(end) === mark.colon ? end + 1 : end
+  return afterBatchAt(line, next) || likenessAt(line, next) || predicateAt(line, end)
+}
+
+/** The first token of the heat words before an oven, or the oven itself. */
+function beforeOven(line: Line, oven: number): number {
+  let at = oven
+  while (at > oven - 5 && line.is(at - 1, Role.Heat | Role.Degree) && line.at(at - 1) !== the.about) at--
+  return at
+}
+
+/** An oven and how hot it is to be; null where nothing says so. */
+export function ovenAt(line: Line, oven: number): Statement | null {
+  let start = beforeOven(line, oven)
+  const adjective = wordsOf(line, start, oven).some((word) => word in classes)
+  if (!adjective) start = oven
+  if (line.is(start - 1, Role.Article | Role.Determiner)) start--
+  const conditional = line.at(start - 1).text === 'if'
+  const behind = conditional ? 0 : pastOven(line, oven + 1)
+  if (!adjective && behind === 0) return null
+  if (line.at(start - 1) === the.not && line.at(start - 2) === the.let) start -= 2
+  const end = behind > 0 ? behind : oven + 1
+  return heatOf(line, start, end)
+}
+
+/** A heat told without its oven: *as hot as for bread*, *after the bread is drawn*, *bake it with tarts*. */
+export function heatWithoutOvenAt(line: Line, start: number): Statement | null {
+  const word = line.at(start)
+  if (word === the.after || word === the.when) {
+    const end = afterBatchAt(line, start)
+    return end > 0 ? heatOf(line, start, end) : null
+  }
+  if (word === the.bake) return bakedWith(line, start)
+  if (word !== the.as && word !== the.hot && word !== the.half && word !== the.so) return null
+  const end = likenessAt(line, start)
+  return end > 0 ? heatOf(line, start, end) : null
+}
+
+function bakedWith(line: Line, start: number): Statement | null {
+  const at = line.at(start + 1) === the.it || line.at(start + 1) === the.them ? start + 2 : start + 1
+  if (line.at(at) !== the.with) return null
+  const thing = thingAt(line, at + 1, false)
+  if (thing === null || (thing.row?.count !== 'dish' && !['bread', 'manchet'].includes(thing.row?.id ?? ''))) return null
+  return statement('heat', start, thing.end, { heat: `with ${thing.name}`, heatClass: 'other' })
+}
+
+/** The statement of a heat, with its class. */
+export function heatOf(line: Line, start: number, end: number): Statement {
+  const words = wordsOf(line, start, end)
+  return statement('heat', start, end, { heat: words.join(' '), heatClass: classOf(words) })
+}
+
+function classOf(words: readonly string[]): HeatClass {
+  const has = (word: string): boolean => words.includes(word)
+  if (has('paper')) return 'test-paper'
+  if (has('flour') && has('to')) return 'test-flour'
+  if (words.some((word) => emptied.has(word)) && (has('after') || has('when'))) return 'after-bread'
+  const negated = words.some((word) => negating.has(word))
+  if (has('for')) return negated ? 'other' : has('manchet') ? 'as-for-manchet' : has('bread') ? 'as-for-bread' : 'other'
+  if (negated) return 'other'
+  return gradeOf(words)
+}
+
+/** The class of the heat words themselves, with *very* and *pretty* taken into account. */
+function gradeOf(words: readonly string[]): HeatClass {
+  const at = words.findIndex((word) => word in classes && word !== 'even')
+  const plain = classes[words[at] ?? ''] ?? 'other'
+  if (words.some((word) => raised.has(word)))
+    return plain === 'slow' || plain === 'cool' ? 'very-slow' : plain === 'quick' || plain === 'hot' ? 'very-hot' : plain
+  if (words.some((word) => lowered.has(word)) && (plain === 'quick' || plain === 'hot')) return 'moderate-quick'
+  return plain
+}

@@ -1,0 +1,227 @@
+import { type MeasureWordRow, numbers, particles, spellings, type ThingWordRow, things, words } from '../tables/index.js'
+import { romanNumber } from './roman.js'
+import { consonantFrame, fold, singulars, spellingKey, unstroked } from './spelling.js'
+import { type Branch, newWord, numeral, Role, type Word } from './word.js'
+
+/** Words met so far, under the spelling they were met in. Bounded, because a hostile text can hold any number of spellings. */
+const cacheSize = 1 << 15
+const longestWord = 40
+
+const qualifiers = new Set(['about', 'above', 'below', 'good', 'large', 'small', 'heaped', 'level'])
+
+const roleOf: Readonly<Record<string, number>> = {
+  article: Role.Article,
+  each: Role.Each,
+  determiner: Role.Determiner,
+  about: Role.Qualifier,
+  above: Role.Qualifier,
+  below: Role.Qualifier,
+  good: Role.Qualifier | Role.Describing,
+  large: Role.Qualifier | Role.Describing,
+  small: Role.Qualifier | Role.Describing,
+  heaped: Role.Qualifier | Role.Describing,
+  level: Role.Qualifier | Role.Describing,
+  describing: Role.Describing,
+  adverb: Role.Adverb,
+  weight: Role.Weight,
+  quantity: Role.Quantity,
+  alike: Role.Alike,
+  twice: Role.Twice,
+  size: Role.Size,
+  yolk: Role.Yolk,
+  white: Role.White | Role.Describing,
+  without: Role.Without,
+  removing: Role.Without | Role.Removing,
+  keeping: Role.Without | Role.Keeping,
+  part: Role.PartOf,
+  oven: Role.Oven,
+  heat: Role.Heat,
+  degree: Role.Degree,
+  standard: Role.Standard,
+  dimension: Role.Dimension,
+  vague: Role.Vague,
+  plain: Role.Plain,
+}
+
+/** The qualifiers as readings name them: *above* is what a good measure does, *below* what a scant one does. */
+const nameOfQualifier: Readonly<Record<string, string>> = { above: 'good', below: 'scant' }
+
+function fraction(text: string): number {
+  const [over, under] = text.split('/')
+  return Number(over) / Number(under ?? 1)
+}
+
+/** Every word of the tables, by its spellings, by the keys of its spellings, and by the names that begin with it. */
+export class Lexicon {
+  readonly #forms = new Map<string, Word>()
+  readonly #keys = new Map<string, Word | null>()
+  readonly #frames = new Map<string, Word | null>()
+  readonly #met = new Map<string, Word>()
+  /** Abbreviations after which a point ends no sentence. */
+  readonly abbreviations = new Set<string>(['no', 'p', 'pp', 'viz', 'i', 'e', 'st', 'dr', 'mr', 'mrs', 'vol', 'chap', 'fig'])
+
+  constructor() {
+    this.#addNumbers()
+    for (const row of particles) for (const text of row.words) this.#addRole(text, row.id)
+    this.#addNames()
+    for (const row of spellings) for (const name of row.names) this.#alias(name, this.#word(row.id))
+    this.#index()
+  }
+
+  /** The word that a spelling stands for. Spellings that no table and no rule knows make a word of their own. */
+  find(raw: string): Word {
+    const met = this.#met.get(raw)
+    if (met !== undefined) return met
+    const word = raw.length > longestWord ? newWord(raw) : this.#recognize(raw)
+    if (this.#met.size >= cacheSize) this.#met.clear()
+    // A slice keeps the whole text it was cut from alive; a joined copy does not.
+    this.#met.set(raw.length > 12 ? raw.split('').join('') : raw, word)
+    return word
+  }
+
+  /** The word of a modern form; the form must be in the tables. */
+  get(text: string): Word {
+    const word = this.#forms.get(text)
+    if (word === undefined) throw new Error(`no such word in the tables: ${text}`)
+    return word
+  }
+
+  #recognize(raw: string): Word {
+    const folded = fold(raw)
+    const exact = this.#spelled(folded)
+    if (exact !== undefined) return exact
+    const value = raw === 'I' || raw === 'C' || raw === 'V' || raw === 'L' ? 0 : romanNumber(folded)
+    if (value > 0) return numeral(folded, value)
+    for (const whole of unstroked(raw)) {
+      const word = this.#spelled(whole)
+      if (word !== undefined) return word
+    }
+    return this.#likeness(folded) ?? newWord(folded, guessedRoles(folded))
+  }
+
+  #spelled(folded: string): Word | undefined {
+    const exact = this.#forms.get(folded)
+    if (exact !== undefined) return exact
+    for (const singular of singulars(folded)) {
+      const word = this.#forms.get(singular)
+      if (word !== undefined) return word
+    }
+    return undefined
+  }
+
+  #likeness(folded: string): Word | undefined {
+    if (folded.length < 3) return undefined
+    const candidates = [folded, ...singulars(folded)].map(spellingKey)
+    for (const key of candidates) {
+      const word = this.#keys.get(key)
+      if (word) return word
+    }
+    if (guessedRoles(folded) !== 0) return undefined
+    for (const key of candidates) {
+      const word = this.#frames.get(consonantFrame(key) ?? '')
+      if (word) return word
+    }
+    return undefined
+  }
+
+  #word(text: string): Word {
+    const known = this.#forms.get(text)
+    if (known !== undefined) return known
+    const word = newWord(text)
+    this.#forms.set(text, word)
+    return word
+  }
+
+  #alias(form: string, word: Word): void {
+    if (!this.#forms.has(form)) this.#forms.set(form, word)
+  }
+
+  #addNumbers(): void {
+    for (const row of numbers) {
+      const word = this.#word(row.id)
+      word.roles |= { cardinal: Role.Cardinal, collective: Role.Collective, half: Role.Half, part: Role.Part }[row.role]
+      word.value = fraction(row.value)
+      for (const name of row.names) this.#alias(name, word)
+    }
+  }
+
+  #addRole(text: string, group: string): void {
+    const word = this.#word(text)
+    word.roles |= roleOf[group] ?? 0
+    if (qualifiers.has(group)) word.qualifier = nameOfQualifier[group] ?? group
+  }
+
+  #addNames(): void {
+    const named = [...words, ...things]
+    // Words that stand inside longer names keep their own identity: `flower` is flour, but an orange flower is not orange flour.
+    const parts = new Set(named.flatMap((row) => [row.label, ...row.names]).flatMap((name) => (name.includes(' ') ? nameParts(name) : [])))
+    for (const row of named) for (const form of nameParts(row.label)) this.#word(form)
+    for (const row of named) {
+      this.#addName(row, row.label)
+      const sole = nameParts(row.label).length === 1 ? this.#word(nameParts(row.label)[0]!) : null
+      for (const name of row.names) {
+        const forms = nameParts(name)
+        if (sole !== null && forms.length === 1 && !parts.has(name) && !this.#forms.has(name)) this.#alias(name, sole)
+        else this.#addName(row, name)
+        if ('class' in row && name.length < 5) this.abbreviations.add(name)
+      }
+    }
+  }
+
+  #addName(row: MeasureWordRow | ThingWordRow, name: string): void {
+    const [first, ...rest] = nameParts(name).map((form) => this.#spelled(form) ?? this.#word(form))
+    let branch: Branch = first!
+    first!.roles |= Role.Named
+    for (const word of rest) {
+      branch.next ??= new Map()
+      let next: Branch | undefined = branch.next.get(word)
+      if (next === undefined) {
+        next = newWord(word.text)
+        branch.next.set(word, next)
+      }
+      branch = next
+    }
+    if (!('class' in row)) branch.thing ??= row
+    else if (row.class === 'length') branch.length ??= row
+    else if (row.class === 'object') branch.object ??= row
+    else if (row.class === 'coin') branch.coin ??= row
+    else branch.measure ??= row
+    if (row.id === 'egg' && rest.length === 0) first!.roles |= Role.Egg
+  }
+
+  #index(): void {
+    for (const [form, word] of this.#forms) {
+      const key = spellingKey(form)
+      claim(this.#keys, key, word)
+      if ((word.roles & Role.Named) === 0) continue
+      const frame = consonantFrame(key)
+      if (frame !== null) claim(this.#frames, frame, word)
+    }
+    // A frame shared with a common word of the language is no evidence.
+    for (const [form, word] of this.#forms) {
+      const frame = consonantFrame(spellingKey(form))
+      if (frame !== null && this.#frames.has(frame) && this.#frames.get(frame) !== word) this.#frames.set(frame, null)
+    }
+  }
+}
+
+/** Two words with one key make the key worthless. */
+function claim(index: Map<string, Word | null>, key: string, word: Word): void {
+  const held = index.get(key)
+  index.set(key, held === undefined || held === word ? word : null)
+}
+
+function nameParts(name: string): string[] {
+  return name
+    .split(' ')
+    .map((part) => fold(part))
+    .filter((part) => part !== '' && part !== 's')
+}
+
+/** What the ending of an unknown word tells: *-ed* describes a thing, *-ing* and *-ly* end its name. */
+function guessedRoles(folded: string): number {
+  if (folded.length < 5) return 0
+  if (folded.endsWith('ed')) return Role.Describing
+  if (folded.endsWith('ing') || folded.endsWith('eth')) return Role.Plain
+  return folded.endsWith('ly') ? Role.Adverb : 0
+}

@@ -1,0 +1,54 @@
+import { badOption, PottleError } from '../error.js'
+import { nearestTo } from '../nearest.js'
+import { words as measureWords } from '../tables/index.js'
+import { readLine } from './reader.js'
+import type { Reading } from './reading.js'
+import { readingOf } from './report.js'
+import type { Statement } from './statement.js'
+import { type Line, scan } from './tokens.js'
+import { lexicon } from './vocabulary.js'
+import { Role } from './word.js'
+
+const longestPhrase = 1000
+
+/** Words that carry no meaning of their own: leaving them unread hides nothing. */
+const silent = new Set(['of', 'the', 'a', 'and', 'in', 'to', 'into', 'with', 'take', 'some', 'your', 'put', 'add', 'it'])
+
+/**
+ * Reads one phrase: a measure, a count, eggs by their parts, a comparison, a heat, a time, a length or a consistency.
+ *
+ * @param text up to 1000 characters in any spelling since about 1400
+ * @throws PottleError `bad-option` for an empty or overlong phrase; `unreadable` when the words state none of these
+ * @example readPhrase('a pottle of creme').measure   // 'pottle'
+ */
+export function readPhrase(text: string): Reading {
+  if (typeof text !== 'string' || text.length > longestPhrase)
+    throw badOption('phrase', `must be text of at most ${longestPhrase} characters`)
+  const line = scan(text, lexicon)
+  const { statements } = readLine(line, true)
+  const best = likeliest(statements)
+  if (best === undefined) throw unreadable(line)
+  return readingOf(line, best, statements)
+}
+
+/** The first statement that gives a number, or else the first. */
+function likeliest(statements: readonly Statement[]): Statement | undefined {
+  return statements.find((one) => one.kind !== 'vague') ?? statements[0]
+}
+
+function unreadable(line: Line): PottleError {
+  const understood: string[] = []
+  const unread: string[] = []
+  for (let at = 0; at < line.length; at++) {
+    const word = line.at(at)
+    if ((word.roles & Role.Mark) !== 0) continue
+    const text = line.text.slice(line.start(at), line.end(at))
+    if (word.roles !== 0 || word.value > 0 || silent.has(word.text)) understood.push(text)
+    else unread.push(text)
+  }
+  const sought = unread[0] ?? understood[0]
+  const nearest = sought === undefined ? [] : nearestTo(sought, [...new Set(measureWords.map((row) => row.label))], 3)
+  const detail =
+    line.length === 0 ? 'is empty: it should state a measure, a count or a heat' : 'states no measure, count or heat that can be read'
+  return new PottleError('unreadable', [{ parameter: 'phrase', detail }], { understood, unread, nearest })
+}

@@ -1,0 +1,59 @@
+import { badOption } from '../error.js'
+import { readLine } from './reader.js'
+import type { Found, FoundHeat, FoundThing, FoundTime, ReceiptReading } from './reading.js'
+import { reading, referenceOf, spanOf } from './report.js'
+import type { Statement } from './statement.js'
+import type { Thing } from './thing.js'
+import { type Line, scan } from './tokens.js'
+import { lexicon } from './vocabulary.js'
+
+/**
+ * Finds every stated measure, heat, time, length and consistency in running prose, and the things named without an amount.
+ *
+ * Offsets are UTF-16 offsets into the text as given. Time grows with the length of the text and no faster.
+ *
+ * @throws PottleError `bad-option` when the text is none
+ * @example readReceipt('Take a pynte of creme and vj egges').measures.length   // 2
+ */
+export function readReceipt(text: string): ReceiptReading {
+  if (typeof text !== 'string') throw badOption('text', 'must be text')
+  const line = scan(text, lexicon)
+  const { statements, unmeasured } = readLine(line, false)
+  const measures: Found[] = []
+  const heats: FoundHeat[] = []
+  const times: FoundTime[] = []
+  const lengths: Found[] = []
+  const consistencies: Found[] = []
+  statements.forEach((one, index) => {
+    if (one.kind === 'heat') heats.push({ ...placeOf(line, one), heat: one.heatClass!, words: one.heat! })
+    else if (one.kind === 'time') times.push({ ...placeOf(line, one), minutes: one.minutes ?? null })
+    else if (one.kind === 'length') lengths.push(foundOf(line, one, statements, index))
+    else if (one.kind === 'consistency') consistencies.push(foundOf(line, one, statements, index))
+    else measures.push(foundOf(line, one, statements, index))
+  })
+  return { measures, heats, times, lengths, consistencies, unmeasured: unmeasuredOf(line, unmeasured, measures) }
+}
+
+function placeOf(line: Line, one: { start: number; end: number }): { start: number; end: number; phrase: string } {
+  const { start, end } = spanOf(line, one.start, one.end)
+  return { start, end, phrase: line.text.slice(start, end) }
+}
+
+function foundOf(line: Line, one: Statement, statements: readonly Statement[], index: number): Found {
+  const understood = [spanOf(line, one.start, one.unknown ?? one.end)]
+  const unread = one.unknown === undefined ? [] : [spanOf(line, one.unknown, one.end)]
+  const reference = one.refers ? referenceOf(line, one, statements.slice(Math.max(0, index - 12), index)) : undefined
+  return { ...placeOf(line, one), ...reading(one, understood, unread), ...(reference && { reference }) }
+}
+
+/** The first mention of each thing that no measure speaks of. */
+function unmeasuredOf(line: Line, things: readonly Thing[], measures: readonly Found[]): FoundThing[] {
+  const told = new Set(measures.flatMap((one) => [one.thing, ...(one.things ?? [])]))
+  const found: FoundThing[] = []
+  for (const thing of things) {
+    if (told.has(thing.name)) continue
+    told.add(thing.name)
+    found.push({ ...placeOf(line, thing), thing: thing.name })
+  }
+  return found
+}

@@ -1,0 +1,117 @@
+/**
+ * Spelling before the dictionaries: u stands for v and v for u, i for j, y for i; letters double and undouble; a final e comes and goes.
+ * Words are compared by a key in which those differences are gone. Rules, not lists: a list can only know the spellings someone has met.
+ */
+
+const ligatures: Readonly<Record<string, string>> = {
+  ſ: 's',
+  þ: 'th',
+  ð: 'th',
+  ȝ: 'y',
+  ʒ: 'ʒ',
+  æ: 'ae',
+  œ: 'oe',
+  ß: 'ss',
+  ꝑ: 'per',
+  ꝓ: 'pro',
+  ﬁ: 'fi',
+  ﬂ: 'fl',
+  ﬀ: 'ff',
+  ﬆ: 'st',
+  ﬅ: 'st',
+}
+
+const tilde = '\u0303'
+const macron = '\u0304'
+
+/** Lower case, without ligatures, accents and apostrophes; `boyl'd` becomes `boyled`, `hen's` becomes `hen`. */
+export function fold(raw: string): string {
+  let folded = ''
+  for (const letter of raw.toLowerCase().normalize('NFD')) {
+    const code = letter.codePointAt(0)!
+    if (code < 128) folded += letter === '’' ? "'" : letter
+    else if (code < 0x300 || code > 0x36f) folded += letter === '’' ? "'" : (ligatures[letter] ?? letter)
+  }
+  if (!folded.includes("'")) return folded
+  return folded
+    .replace(/^'+|'+$/, '')
+    .replace(/'s$/, '')
+    .replace(/'d$/, 'ed')
+    .replaceAll("'", '')
+}
+
+/** The readings of a word with a stroke over a vowel, which stood for an n or an m left out: `spōful`. */
+export function unstroked(raw: string): readonly string[] {
+  const spread = raw.normalize('NFD')
+  if (!spread.includes(tilde) && !spread.includes(macron)) return []
+  return ['n', 'm'].map((nasal) => fold(spread.replaceAll(tilde, nasal).replaceAll(macron, nasal)))
+}
+
+const isVowel = (letter: string | undefined): boolean => letter !== undefined && 'aeiou'.includes(letter)
+
+/** One letter for each sound that printers wrote in several ways. */
+function levelLetters(word: string): string {
+  let levelled = ''
+  for (let i = 0; i < word.length; i++) {
+    const letter = word[i]!
+    const next = word[i + 1]
+    if (letter === 'v') levelled += 'u'
+    else if (letter === 'y' || letter === 'j') levelled += 'i'
+    else if (letter === 'w' && i > 0) levelled += 'u'
+    else if (letter === 'c' && next === 'k') continue
+    else if (letter === 'c') levelled += next !== undefined && 'eiy'.includes(next) ? 's' : next === 'h' ? 'c' : 'k'
+    else if (letter === 'q') levelled += 'k'
+    else if (letter === 'z') levelled += 's'
+    else if (letter === 'p' && next === 'h') levelled += 'f'
+    else if (letter === 'h' && word[i - 1] === 'p') continue
+    else levelled += letter
+  }
+  return levelled
+}
+
+/** One vowel for each run that stood for one sound: `ou ow oo oa` are o, `ee ea ei ey` are e. */
+function levelVowels(word: string): string {
+  let levelled = ''
+  for (let i = 0; i < word.length; i++) {
+    const letter = word[i]!
+    if (letter === word[i - 1]) continue
+    const before = levelled[levelled.length - 1]
+    if (before === 'o' && (letter === 'u' || letter === 'a')) continue
+    if (before === 'e' && (letter === 'a' || letter === 'i')) continue
+    levelled += letter
+  }
+  return levelled
+}
+
+/**
+ * The key under which spellings of one word meet.
+ *
+ * @example spellingKey('suger') === spellingKey('sugre')     // true, and both are that of `sugar`
+ * @example spellingKey('poundes') === spellingKey('pownds')
+ */
+export function spellingKey(folded: string): string {
+  let key = levelVowels(levelLetters(folded))
+  if (key.length > 3 && key.endsWith('e')) key = key.slice(0, -1)
+  const last = key[key.length - 1]!
+  if (key.length < 5 || !'lrnm'.includes(last)) return key
+  let stem = key.length - 1
+  while (stem > 2 && isVowel(key[stem - 1])) stem--
+  return key.slice(0, stem) + last
+}
+
+/** The consonants of a long word behind its first letter: the last resort for `safiron` and `cinnamum`. Short words have too few to go by. */
+export function consonantFrame(key: string): string | null {
+  let frame = key[0]!
+  for (let i = 1; i < key.length; i++) if (!isVowel(key[i])) frame += key[i]
+  return key.length >= 6 && frame.length >= 4 ? frame : null
+}
+
+/** The singulars that a plural may come from, the likeliest first. */
+export function singulars(folded: string): readonly string[] {
+  if (folded.length < 4) return folded.endsWith('s') ? [folded.slice(0, -1)] : []
+  if (folded.endsWith('ies')) return [`${folded.slice(0, -3)}y`, folded.slice(0, -1), folded.slice(0, -2)]
+  if (folded.endsWith('ves')) return [`${folded.slice(0, -3)}f`, `${folded.slice(0, -3)}fe`, folded.slice(0, -1), folded.slice(0, -2)]
+  if (folded.endsWith('es')) return [folded.slice(0, -1), folded.slice(0, -2)]
+  if (folded.endsWith('ys') || folded.endsWith('is')) return [folded.slice(0, -2), folded.slice(0, -1)]
+  return folded.endsWith('s') && !folded.endsWith('ss') ? [folded.slice(0, -1)] : []
+}

@@ -1,0 +1,168 @@
+import type { MeasureWordRow, ThingWordRow } from '../tables/index.js'
+import type { Line } from './tokens.js'
+import { the } from './vocabulary.js'
+import { type Branch, mark, Role, type Word } from './word.js'
+
+/** A name found in the tables and the token after it. */
+export interface Named<Row> {
+  readonly row: Row
+  readonly end: number
+}
+
+type Field = 'measure' | 'length' | 'object' | 'coin' | 'thing'
+interface Rows {
+  measure: MeasureWordRow
+  length: MeasureWordRow
+  object: MeasureWordRow
+  coin: MeasureWordRow
+  thing: ThingWordRow
+}
+
+/** The longest name of a kind that starts at a token. */
+export function longestName<F extends Field>(line: Line, at: number, field: F): Named<Rows[F]> | null {
+  const first = line.at(at)
+  if ((first.roles & Role.Named) === 0) return null
+  let row: Rows[F] | null = first[field] as Rows[F] | null
+  let end = at + 1
+  let branch: Branch | undefined = first
+  for (let next = at + 1; branch?.next; next++) {
+    branch = branch.next.get(line.at(next))
+    const longer = branch?.[field]
+    if (longer) {
+      row = longer as Rows[F]
+      end = next + 1
+    }
+  }
+  return row === null ? null : { row, end }
+}
+
+/** A thing as the text names it. */
+export interface Thing {
+  readonly name: string
+  /** Its row, if the tables know it. */
+  readonly row: ThingWordRow | null
+  readonly start: number
+  readonly end: number
+  /** All the things that stand together under one amount; one where only one does. */
+  readonly names: readonly string[]
+}
+
+const mostWords = 10
+
+/** Heads that stand before what they are made of, and after it in our order: *juice of lemons* is lemon juice. */
+const turned = new Set([
+  'juice',
+  'peel',
+  'seed',
+  'flower',
+  'pulp',
+  'kernel',
+  'root',
+  'jelly',
+  'jam',
+  'marmalade',
+  'gravy',
+  'broth',
+  'suet',
+  'marrow',
+])
+/** Heads that say only in what shape a thing comes. */
+const shapes = new Set(['powder', 'leaf'])
+
+/** Skips what describes a thing without naming it: *of the best fine white*, *dry, sifted*. */
+export function pastDescribing(line: Line, start: number): number {
+  const describing = Role.Describing | Role.Determiner | Role.Adverb | Role.Qualifier | Role.Degree | Role.Standard
+  let at = start
+  while (at < start + mostWords) {
+    if (longestName(line, at, 'thing') !== null) return at
+    const word = line.at(at)
+    if ((word.roles & describing) !== 0) at++
+    else if (
+      at > start &&
+      (word === mark.comma || word === the.and || word === the.or) &&
+      line.is(at + 1, Role.Describing) &&
+      line.is(at - 1, Role.Describing)
+    )
+      at++
+    else break
+  }
+  return at
+}
+
+/** A noun and the nouns before it that say of what kind: *beef suet*, *almond macaroons*, *syrup of violets*. */
+function nounAt(line: Line, start: number): Thing | null {
+  const first = longestName(line, start, 'thing')
+  if (first === null) return null
+  let { row, end } = first
+  let name = row.label
+  for (let more = longestName(line, end, 'thing'); more !== null && end < start + mostWords; more = longestName(line, end, 'thing')) {
+    name = name === more.row.label ? name : `${name} ${more.row.label}`
+    row = more.row
+    end = more.end
+  }
+  if (row.head && line.at(end) === the.of && line.at(end + 1) !== the.a) {
+    const stuff = nounAt(line, pastDescribing(line, end + 1))
+    if (stuff !== null && stuff.row?.count !== 'dish')
+      return { ...stuff, start, name: nameOf(row.label, stuff.name), row: shapes.has(row.id) ? stuff.row : row }
+  }
+  return { name, row, start, end, names: [name] }
+}
+
+function nameOf(head: string, stuff: string): string {
+  if (shapes.has(head)) return stuff
+  return turned.has(head) ? `${stuff} ${head}` : `${head} of ${stuff}`
+}
+
+const isNameless = (word: Word): boolean =>
+  word.text !== '' && (word.roles & ~(Role.Named | Role.PartOf | Role.Heat | Role.Egg | Role.Degree)) === 0 && /^[^\d]{3,}$/.test(word.text)
+
+/** Words that no table knows, in the place where a thing belongs: they are passed on as they stand. */
+function unknownAt(line: Line, start: number): Thing | null {
+  let end = start
+  while (end < start + 3 && isNameless(line.at(end))) {
+    end++
+    const known = nounAt(line, end)
+    if (known !== null) return { ...known, start, name: `${textOf(line, start, end)} ${known.name}` }
+  }
+  if (end === start) return null
+  const name = textOf(line, start, end).replace(/(?<=[a-z]{2}[^s])s$/, '')
+  return { name, row: null, start, end, names: [name] }
+}
+
+function textOf(line: Line, start: number, end: number): string {
+  let text = line.at(start).text
+  for (let at = start + 1; at < end; at++) text += ` ${line.at(at).text}`
+  return text
+}
+
+/**
+ * The thing that starts at a token, behind the words that describe it.
+ *
+ * @param open whether words that no table knows may be the thing: only where a thing must stand
+ */
+export function thingAt(line: Line, start: number, open: boolean): Thing | null {
+  const at = pastDescribing(line, start)
+  const found = nounAt(line, at) ?? (open ? unknownAt(line, at) : null)
+  if (found === null) return null
+  return { ...found, start }
+}
+
+/**
+ * Things that share an amount: *cloves and mace*.
+ *
+ * @param list whether commas may part them as well: *cloves, mace and nutmeg, of each an ounce*
+ */
+export function sharedThings(line: Line, first: Thing, list: boolean): Thing {
+  const names = [first.name]
+  let end = first.end
+  while (names.length < 6) {
+    let at = end
+    if (list && line.at(at) === mark.comma) at++
+    if (line.at(at) === the.and) at++
+    const next = at === end ? null : thingAt(line, at, false)
+    if (next === null) break
+    names.push(next.name)
+    end = next.end
+  }
+  return { ...first, end, names }
+}

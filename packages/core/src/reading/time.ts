@@ -1,0 +1,58 @@
+import type { MeasureWordRow } from '../tables/index.js'
+import { type Amount, addedPart, rangeTail } from './amount.js'
+import { type Context, type Statement, statement } from './statement.js'
+import type { Named } from './thing.js'
+import type { Line } from './tokens.js'
+import { the } from './vocabulary.js'
+import { mark, Role } from './word.js'
+
+const spans = new Set(['day', 'night', 'week', 'month', 'year', 'hour'])
+
+/** *twice a day* and *every hour* say how often, not how long; *eight weeks old* is an age. */
+function tellsHowOften(line: Line, start: number, amount: Amount, end: number): boolean {
+  if (amount.each || line.at(end) === the.old) return true
+  const before = line.at(start - 1)
+  return amount.article && (line.is(start - 1, Role.Twice) || before === the.once || before === the.times || before === the.per)
+}
+
+/** A stated time: *an hour and a half*, *two or three days*, *a quarter of an hour*. */
+export function timeAt(context: Context, start: number, amount: Amount, unit: Named<MeasureWordRow>): Statement | null {
+  const { line } = context
+  if (tellsHowOften(line, start, amount, unit.end)) return null
+  // "a second time" counts; "ten seconds" measures.
+  if (amount.article && unit.row.id === 'second') return null
+  let { low, high } = amount
+  let { end } = unit
+  const added = addedPart(line, end)
+  if (added !== null) {
+    low += added.value
+    high += added.value
+    end = added.end
+  }
+  const tail = rangeTail(line, end)
+  if (tail !== null && line.at(tail.end).measure?.class !== 'time' && line.at(end) === the.or) {
+    high = Math.max(high, tail.value)
+    end = tail.end
+  } else if (tail !== null && line.at(tail.end).measure === unit.row) {
+    high = Math.max(high, tail.value)
+    end = tail.end + 1
+  }
+  const each = unit.row.minutes!
+  return statement('time', start, end, {
+    amount: { low, high },
+    measure: unit.row.label,
+    qualifier: amount.qualifier,
+    minutes: { low: low * each, high: high * each },
+  })
+}
+
+/** Times without a number: *all night*, *overnight*, *a Paternoster while*. */
+export function looseTimeAt(line: Line, start: number): Statement | null {
+  const word = line.at(start)
+  if (word.text === 'overnight') return statement('time', start, start + 1, { measure: 'night', minutes: null })
+  const whole = word === the.all || word === the.over || word.text === 'whole'
+  if (!whole || !spans.has(line.at(start + 1).text) || line.at(start + 1).measure?.class !== 'time') return null
+  if (word === the.over && line.at(start + 1) !== the.night) return null
+  if (line.at(start + 2) === mark.hyphen) return null
+  return statement('time', start, start + 2, { measure: line.at(start + 1).text, minutes: null })
+}

@@ -1,0 +1,222 @@
+import type { Lexicon } from './lexicon.js'
+import { digits, mark, type Word } from './word.js'
+
+const vulgar: Readonly<Record<string, number>> = {
+  '½': 1 / 2,
+  '¼': 1 / 4,
+  '¾': 3 / 4,
+  '⅓': 1 / 3,
+  '⅔': 2 / 3,
+  '⅛': 1 / 8,
+  '⅜': 3 / 8,
+  '⅝': 5 / 8,
+  '⅞': 7 / 8,
+  '⅕': 1 / 5,
+  '⅖': 2 / 5,
+  '⅗': 3 / 5,
+  '⅘': 4 / 5,
+  '⅙': 1 / 6,
+  '⅚': 5 / 6,
+  '⅐': 1 / 7,
+  '⅑': 1 / 9,
+  '⅒': 1 / 10,
+}
+
+const marks: Readonly<Record<string, Word>> = {
+  ',': mark.comma,
+  ';': mark.colon,
+  ':': mark.colon,
+  '.': mark.stop,
+  '!': mark.stop,
+  '?': mark.stop,
+  '(': mark.open,
+  '[': mark.open,
+  ')': mark.close,
+  ']': mark.close,
+  '—': mark.dash,
+  '–': mark.dash,
+  '"': mark.open,
+}
+
+const Kind = { Space: 0, Letter: 1, Digit: 2, Mark: 3, Fraction: 4, Symbol: 5, Apostrophe: 6, Hyphen: 7 } as const
+
+/** The kind of every character that a kitchen text is likely to hold; others are letters if they have a case. */
+const kinds = new Uint8Array(0x2200)
+for (let code = 0; code < kinds.length; code++) {
+  const letter = String.fromCharCode(code)
+  if (letter >= '0' && letter <= '9') kinds[code] = Kind.Digit
+  else if (letter in vulgar) kinds[code] = Kind.Fraction
+  else if (letter in marks) kinds[code] = Kind.Mark
+  else if ('℥ʒ℈℔&'.includes(letter)) kinds[code] = Kind.Symbol
+  else if (letter === "'" || letter === '’') kinds[code] = Kind.Apostrophe
+  else if (letter === '-' || letter === '‐' || letter === '‑') kinds[code] = Kind.Hyphen
+  else if (/\p{L}|\p{M}/u.test(letter)) kinds[code] = Kind.Letter
+}
+
+const kindAt = (text: string, at: number): number => kinds[text.charCodeAt(at)] ?? (at < text.length ? Kind.Letter : Kind.Space)
+
+/** The words of a text, each with its place. Everything that reads walks along one of these. */
+export class Line {
+  readonly #words: Word[] = []
+  readonly #starts: number[] = []
+  readonly #ends: number[] = []
+  readonly #values: number[] = []
+
+  readonly #lexicon: Lexicon
+
+  constructor(
+    readonly text: string,
+    lexicon: Lexicon,
+  ) {
+    this.#lexicon = lexicon
+  }
+
+  get length(): number {
+    return this.#words.length
+  }
+
+  /** The word at an index; past the end a mark that matches nothing. */
+  at(index: number): Word {
+    return index >= 0 && index < this.#words.length ? this.#words[index]! : mark.end
+  }
+
+  start(index: number): number {
+    return this.#starts[index]!
+  }
+
+  end(index: number): number {
+    return this.#ends[index]!
+  }
+
+  /** The number at an index, whether in words or in digits. */
+  value(index: number): number {
+    return this.#values[index]!
+  }
+
+  is(index: number, role: number): boolean {
+    return (this.at(index).roles & role) !== 0
+  }
+
+  /** Whether the word is written short, as `lb` or `℥`. */
+  short(index: number): boolean {
+    return this.#lexicon.abbreviations.has(this.text.slice(this.#starts[index], this.#ends[index]).replace('.', '').toLowerCase())
+  }
+
+  push(word: Word, start: number, end: number, value: number = word.value): void {
+    this.#words.push(word)
+    this.#starts.push(start)
+    this.#ends.push(end)
+    this.#values.push(value)
+  }
+}
+
+/** Cuts a text into words, numbers and marks, in one pass. */
+export function scan(text: string, lexicon: Lexicon): Line {
+  const line = new Line(text, lexicon)
+  let at = 0
+  while (at < text.length) {
+    const kind = kindAt(text, at)
+    if (kind === Kind.Letter) at = scanWord(text, at, line, lexicon)
+    else if (kind === Kind.Space && endsParagraph(text, at)) {
+      line.push(mark.stop, at, at)
+      at++
+    } else if (kind === Kind.Space || kind === Kind.Apostrophe) at++
+    else if (kind === Kind.Digit || kind === Kind.Fraction) at = scanNumber(text, at, line)
+    else if (kind === Kind.Symbol) {
+      line.push(lexicon.find(text[at] === '&' ? 'and' : text[at]!), at, at + 1)
+      at++
+    } else at = scanMark(text, at, line)
+  }
+  return line
+}
+
+/** A blank line parts as a full stop does. */
+function endsParagraph(text: string, at: number): boolean {
+  if (text.charCodeAt(at) !== 0x0a) return false
+  const next = text.charCodeAt(at + 1)
+  return next === 0x0a || (next === 0x0d && text.charCodeAt(at + 2) === 0x0a)
+}
+
+function scanWord(text: string, start: number, line: Line, lexicon: Lexicon): number {
+  let end = start + 1
+  let kind = kindAt(text, end)
+  while (kind === Kind.Letter || (kind === Kind.Apostrophe && kindAt(text, end + 1) === Kind.Letter)) {
+    end += kind === Kind.Letter ? 1 : 2
+    kind = kindAt(text, end)
+  }
+  const raw = text.slice(start, end)
+  const word = lexicon.find(raw)
+  line.push(word, start, end)
+  const pointed = text.charCodeAt(end) === 0x2e && (word.value > 0 || end - start === 1 || lexicon.abbreviations.has(raw.toLowerCase()))
+  return pointed && end - start < 6 ? end + 1 : end
+}
+
+/** Digits, with the fraction that may follow them: `3`, `1/2`, `2 1/2`, `3-1/2`, `2½`, `1,000`, `1.5`. */
+function scanNumber(text: string, start: number, line: Line): number {
+  let at = start
+  let value = 0
+  if (kindAt(text, at) === Kind.Digit) {
+    at = pastDigits(text, start)
+    value = Number(text.slice(start, at))
+    if (text[at] === ',' && pastDigits(text, at + 1) === at + 4) {
+      value = value * 1000 + Number(text.slice(at + 1, at + 4))
+      at += 4
+    } else if (text[at] === '.' && kindAt(text, at + 1) === Kind.Digit) {
+      at = pastDigits(text, at + 1)
+      value = Number(text.slice(start, at))
+    } else if (text[at] === '/' && kindAt(text, at + 1) === Kind.Digit) {
+      const end = pastDigits(text, at + 1)
+      const under = Number(text.slice(at + 1, end))
+      line.push(digits, start, end, under > 0 && Number.isFinite(value / under) ? value / under : 0)
+      return end
+    }
+  }
+  const part = scanFraction(text, kindAt(text, at) === Kind.Fraction ? at : at + 1)
+  if (part !== null && at > start) {
+    line.push(digits, start, part.end, value + part.value)
+    return part.end
+  }
+  if (kindAt(text, start) === Kind.Fraction) {
+    line.push(digits, start, start + 1, vulgar[text[start]!]!)
+    return start + 1
+  }
+  line.push(digits, start, at, value < 1e9 ? value : 0)
+  // Old printers set a point after a numeral: "take 2. ounces".
+  return text[at] === '.' && kindAt(text, at + 1) === Kind.Space && isLower(text, at + 2) ? at + 1 : at
+}
+
+/** The fraction behind a whole number: `1/2` or `½`. */
+function scanFraction(text: string, at: number): { value: number; end: number } | null {
+  if (kindAt(text, at) === Kind.Fraction) return { value: vulgar[text[at]!]!, end: at + 1 }
+  if (kindAt(text, at) !== Kind.Digit || (text[at - 1] !== '-' && text[at - 1] !== ' ')) return null
+  const slash = pastDigits(text, at)
+  if (text[slash] !== '/' || slash - at > 3 || kindAt(text, slash + 1) !== Kind.Digit) return null
+  const end = pastDigits(text, slash + 1)
+  const value = Number(text.slice(at, slash)) / Number(text.slice(slash + 1, end))
+  return value > 0 && value < 1 ? { value, end } : null
+}
+
+/** Where digits end; a number of more than fifteen digits is none, and is cut. */
+function pastDigits(text: string, start: number): number {
+  let at = start
+  while (kindAt(text, at) === Kind.Digit && at - start < 15) at++
+  return at
+}
+
+function isLower(text: string, at: number): boolean {
+  const letter = text[at]
+  return letter !== undefined && letter >= 'a' && letter <= 'z'
+}
+
+function scanMark(text: string, start: number, line: Line): number {
+  if (kindAt(text, start) !== Kind.Hyphen) {
+    line.push(marks[text[start]!]!, start, start + 1)
+    return start + 1
+  }
+  let end = start + 1
+  while (kindAt(text, end) === Kind.Hyphen) end++
+  if (end - start > 1) line.push(mark.dash, start, end)
+  // A hyphen inside a word only parts it; between numbers it means "to".
+  else if (kindAt(text, start - 1) === Kind.Digit && kindAt(text, end) === Kind.Digit) line.push(mark.hyphen, start, end)
+  return end
+}
