@@ -1,0 +1,80 @@
+import { citeShort } from '../cite/index.js'
+import { badOption } from '../error.js'
+import { type Checked, type Citation, type CoreTemperatureRow, type Grade, coreTemperatures as rows } from '../tables/index.js'
+import { tidy, toCelsius } from './degrees.js'
+
+/** A temperature that an authority states, or that an old book printed. */
+export interface CoreTemperature {
+  readonly id: string
+  readonly label: string
+  readonly of: CoreTemperatureRow['of']
+  readonly degC: readonly [number, number]
+  readonly degF: readonly [number, number]
+  readonly restMinutes: number
+  /** False for a figure that the authority of today does not hold safe. */
+  readonly safe: boolean
+  readonly year: number
+  readonly source: string
+  readonly sources: readonly Citation[]
+  readonly grade: Grade
+  readonly checked: Checked
+  readonly note: string | null
+}
+
+/** What may be in a dish that decides how hot its middle must become. */
+export const contents = ['egg', 'milk', 'poultry', 'meat', 'minced-meat', 'fish'] as const
+export type Content = (typeof contents)[number]
+
+const rowFor: Readonly<Record<Content, string>> = {
+  egg: 'egg-dishes',
+  milk: 'casseroles',
+  poultry: 'poultry',
+  meat: 'whole-cuts',
+  'minced-meat': 'minced-meat',
+  fish: 'fish',
+}
+
+function asCore(row: CoreTemperatureRow): CoreTemperature {
+  const { id, label, of, degF, restMinutes = 0, safe, year, source, grade, checked, note = null } = row
+  const degC = [tidy(toCelsius(degF[0])), tidy(toCelsius(degF[1]))] as const
+  return {
+    id,
+    label,
+    of,
+    degC,
+    degF,
+    restMinutes,
+    safe,
+    year,
+    source: source.map(citeShort).join('; '),
+    sources: source,
+    grade,
+    checked,
+    note,
+  }
+}
+
+/** Every stated temperature of food safety, and the old figures beside them. */
+export function coreTemperatures(): readonly CoreTemperature[] {
+  return rows.map(asCore)
+}
+
+export function coreTemperature(id: string): CoreTemperature {
+  const row = rows.find((one) => one.id === id)
+  if (!row) throw badOption('core', `"${id.slice(0, 40)}" is not a stated temperature; give one of ${rows.map((one) => one.id).join(', ')}`)
+  return asCore(row)
+}
+
+/**
+ * The highest temperature that a dish's contents call for at its middle; null where nothing in it calls for one.
+ *
+ * @param ids of rows that the food itself brings
+ * @throws PottleError `bad-option` for contents that are not known
+ * @example coreFor([], ['egg'])?.degF[0]   // 160
+ */
+export function coreFor(ids: readonly string[], inside: readonly Content[]): CoreTemperature | null {
+  const unknown = inside.find((content) => !contents.includes(content))
+  if (unknown !== undefined) throw badOption('contains', `"${String(unknown)}" is not known; give any of ${contents.join(', ')}`)
+  const stated = [...ids, ...inside.map((content) => rowFor[content])].map(coreTemperature).filter(({ of }) => of === 'centre')
+  return stated.reduce<CoreTemperature | null>((most, one) => (most && most.degF[0] >= one.degF[0] ? most : one), null)
+}
