@@ -58,4 +58,5 @@ export const tables = {
   portions: 'PortionRow',
   'demo-receipts': 'DemoReceiptRow',
   'coin-constants': 'CoinConstantRow',
+  pieces: 'PieceRow',
 }
