@@ -31,7 +31,7 @@ function pastOfArticle(line: Line, at: number): number {
 
 /** *and a half*, *and three quarters*, *and half*: what is added behind a number or a measure. */
 export function addedPart(line: Line, at: number): Value | null {
-  if (line.is(at, Role.Half)) return counted(line.value(at), at + 1)
+  if (line.is(at, Role.Half)) return isHalfCoin(line, at) ? null : counted(line.value(at), at + 1)
   if (line.at(at) !== the.and) return null
   let next = at + 1
   if (line.is(next, Role.Article)) next++
@@ -85,7 +85,8 @@ function cardinalAt(line: Line, at: number): Value {
   const value = line.value(at)
   const next = at + 1
   if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight) return collectiveAt(line, next, value)
-  if (line.is(next, Role.Half)) return counted(value * line.value(next), pastOfArticle(line, next + 1))
+  if (value < 1) return counted(value, Math.max(pastOfArticle(line, next), pastOf(line, next)))
+  if (line.is(next, Role.Half) && !isHalfCoin(line, next)) return counted(value * line.value(next), pastOfArticle(line, next + 1))
   if (line.is(next, Role.Part)) {
     const part = partAt(line, next, value)
     if (part !== null) return part
@@ -103,16 +104,19 @@ function cardinalAt(line: Line, at: number): Value {
 
 const isTens = (value: number): boolean => value >= 20 && value < 100 && value % 10 === 0
 
+/** *half-penny* and *half-crown* are coins of their own. */
+const isHalfCoin = (line: Line, at: number): boolean => line.at(at + 1).coin !== null
+
 /** One number, without ranges. */
 export function valueAt(line: Line, at: number): Value | null {
   const word = line.at(at)
   if ((word.roles & Role.Cardinal) !== 0) return cardinalAt(line, at)
-  if ((word.roles & Role.Half) !== 0) return halfAt(line, at)
-  if ((word.roles & Role.Collective) !== 0) return collectiveAt(line, at, 1)
+  if ((word.roles & Role.Half) !== 0) return isHalfCoin(line, at) ? null : halfAt(line, at)
+  if ((word.roles & Role.Collective) !== 0) return line.at(at + 1) === the.weight ? null : collectiveAt(line, at, 1)
   if ((word.roles & Role.Part) !== 0) return partAt(line, at, 1)
   if ((word.roles & Role.Article) === 0) return null
   const next = at + 1
-  if (line.is(next, Role.Half) && line.at(next + 1) !== the.crown) return halfAt(line, next)
+  if (line.is(next, Role.Half) && !isHalfCoin(line, next)) return halfAt(line, next)
   if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight) return collectiveAt(line, next, 1)
   if (line.is(next, Role.Part)) {
     const part = partAt(line, next, 1)

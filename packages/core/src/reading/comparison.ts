@@ -120,25 +120,17 @@ const lying = new Set(['lie', 'lye', 'ly', 'lay', 'stand', 'go', 'cover', 'heap'
 
 /** *as will lie on a shilling*, *to lie on the point of a knife*, *as would cover a sixpence*. */
 function heapAt(line: Line, start: number): { on: string; end: number } | null {
-  let at = start
   let verb = false
-  while (
-    at < start + 8 &&
-    (line.is(at, Role.Plain | Role.Determiner | Role.Article) || line.at(at) === the.of || lying.has(line.at(at).text))
-  ) {
+  for (let at = start; at < start + 11 && !line.is(at, Role.Mark); at++) {
     if (lying.has(line.at(at).text)) verb = true
-    if (verb) {
+    else if (verb) {
       const knife = knifeAt(line, at)
       if (knife > 0) return { on: 'the point of a knife', end: knife }
       const coin = longestName(line, at, 'coin')
       if (coin !== null) return { on: withArticle(coin.row.label), end: coin.end }
-    }
-    at++
+    } else if (!line.is(at, Role.Plain)) return null
   }
-  if (!verb) return null
-  while (at < start + 11 && line.is(at, Role.Describing | Role.Article)) at++
-  const coin = longestName(line, at, 'coin')
-  return coin === null ? null : { on: withArticle(coin.row.label), end: coin.end }
+  return null
 }
 
 /** The end of *point of a knife* or *knife's point*, or 0. */
@@ -236,7 +228,7 @@ function multipleAt(line: Line, start: number): { value: number; end: number } |
   if ((word.roles & Role.Twice) !== 0) return { value: /^(thrice|treble|triple)$/.test(word.text) ? 3 : 2, end: start + 1 }
   const value = valueAt(line, start)
   if (value === null || value.article) return null
-  const times = line.at(value.end) === the.times ? value.end + 1 : value.end
+  const times = line.at(value.end) === the.time ? value.end + 1 : value.end
   return { value: value.value, end: line.at(times) === the.of ? times + 1 : times }
 }
 
@@ -287,7 +279,7 @@ export function weightOfAt(context: Context, start: number): Statement | null {
   if (parts >= 0 && line.at(at + 1) === the.of) at += 2
   const amount = amountAt(line, at)
   if (amount === null) return null
-  let end = pastDescribing(line, amount.end)
+  let end = line.is(amount.end, Role.White | Role.Yolk) ? amount.end : pastDescribing(line, amount.end)
   let measure: string
   let { low, high } = amount
   const coin = longestName(line, end, 'coin')
@@ -314,6 +306,9 @@ export function weightOfAt(context: Context, start: number): Statement | null {
 /** The thing of a weight, behind it (*in sugar*, *of mace*) or before it (*of ginger, the weight of five groats*). */
 function ofWhat(context: Context, start: number, end: number, measure: string, amount: { low: number; high: number }): Statement {
   const { line, loose } = context
+  const last = loose.at(-1)
+  const before = last !== undefined && (last.end === start || (last.end === start - 1 && line.at(last.end) === mark.comma))
+  if (before && line.at(end) === mark.comma) return statement('comparison', last.start, end, { amount, measure, thing: last.name })
   let at = line.at(end) === mark.comma ? end + 1 : end
   if (line.at(at) === the.in || line.at(at) === the.of || line.at(at).text === 'into') {
     at++
@@ -321,7 +316,5 @@ function ofWhat(context: Context, start: number, end: number, measure: string, a
     const thing = thingAt(line, each ? at + 1 : at, context.phrase)
     if (thing !== null) return statement('comparison', start, thing.end, { amount, measure, thing: thing.name, ...(each && { each }) })
   }
-  const last = loose.at(-1)
-  const before = last !== undefined && (last.end === start || last.end === start - 1)
   return statement('comparison', before ? last.start : start, end, { amount, measure, thing: before ? last.name : null })
 }

@@ -28,10 +28,12 @@ function qualifierOf(line: Line, amount: Amount): string | null {
   return between.qualifier ?? amount.qualifier
 }
 
+const piecesBehind = new Set(['leaf', 'sprig', 'stalk', 'stick', 'branch', 'top', 'clove', 'bulb', 'pod'])
+
 /** Pieces that are named behind their thing: *a sage leaf*, *two rosemary sprigs*. */
 function pieceBehind(line: Line, thing: Thing): string | null {
   const piece = line.at(thing.end).measure
-  return piece !== null && piece.class === 'piece' && line.at(thing.end + 1) !== the.of ? piece.label : null
+  return piece !== null && piecesBehind.has(piece.label) && line.at(thing.end + 1) !== the.of ? piece.label : null
 }
 
 /** A plain count of things: *four lemons*, *half a nutmeg*, *an onion or two*, *a leg of veal*. */
@@ -39,6 +41,8 @@ export function countedAt(context: Context, start: number): Statement | null {
   const { line } = context
   const amount = amountAt(line, start)
   if (amount === null || amount.each || (amount.article && isExample(line, start))) return null
+  // "a little onion" is some of one; "two little onions" are small.
+  if (amount.article && line.at(amount.end) === the.little) return null
   const each = line.is(amount.end, Role.Each)
   const thing = thingAt(line, each ? amount.end + (line.at(amount.end + 1) === the.of ? 2 : 1) : amount.end, false)
   if (thing === null || thing.row === null || thing.row.count === 'dish') return null
@@ -67,22 +71,24 @@ export function countedAt(context: Context, start: number): Statement | null {
 
 /** A mass may be counted by a number in so many words: *eight spinages*. */
 function isPlural(line: Line, amount: Amount, thing: Thing): boolean {
-  return !amount.article && amount.high > 1 && line.text[line.end(thing.end - 1) - 1] === 's'
+  return !amount.article && amount.high > 1 && !thing.row?.head && line.text[line.end(thing.end - 1) - 1] === 's'
 }
 
 /** *lemons, 2*: in lists the number stands behind its thing. */
 export function countBehind(context: Context, start: number): Statement | null {
   const { line, loose } = context
   const last = loose.at(-1)
-  if (last === undefined || last.row?.count !== 'each') return null
+  if (last?.row?.count !== 'each') return null
   const amount = amountAt(line, start)
   if (amount === null || amount.article || amount.each) return null
   if (last.end !== start && !(line.at(last.end).text === ',' && last.end + 1 === start)) return null
-  if (line.at(amount.end).text !== '' && !line.is(amount.end, Role.Mark) && line.at(amount.end) !== the.or) return null
+  if (!line.is(amount.end, Role.Mark) && line.at(amount.end) !== the.or) return null
+  const eggs = last.name === 'egg' ? { whole: amount.low, yolks: 0, whites: 0 } : null
   return statement('counted', last.start, amount.end, {
     amount: { low: amount.low, high: amount.high },
     measure: 'none',
     thing: last.name,
     qualifier: amount.qualifier,
+    eggs,
   })
 }

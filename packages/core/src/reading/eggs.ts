@@ -18,7 +18,7 @@ export interface EggsFound {
 interface Tally {
   yolks: number
   whites: number
-  readonly stated: number
+  stated: number
   /** The statement began with yolks or whites alone. */
   readonly partsOnly: boolean
 }
@@ -90,6 +90,7 @@ function pastDozenAndHalf(line: Line, at: number, tally: Tally): number {
   const half = tally.stated / 2
   if (tally.yolks > 0) tally.yolks += half
   if (tally.whites > 0) tally.whites += half
+  tally.stated += half
   return at + 2
 }
 
@@ -111,7 +112,7 @@ function settle(line: Line, start: number, tally: Tally, amount: Range, qualifie
     }
     if (
       line.is(at, Role.Cardinal | Role.Half | Role.Collective | Role.Egg) ||
-      word.measure !== null ||
+      (word.measure !== null && word.measure.class !== 'cup') ||
       (word.thing !== null && !line.is(at, Role.White | Role.Describing))
     )
       break
@@ -230,7 +231,7 @@ export function eggsAt(line: Line, start: number): EggsFound | null {
   let at = pastDescribingEggs(line, start)
   if (line.is(at, parted)) return partsOfEggs(line, at)
   const amount = amountAt(line, start)
-  if (amount === null) return null
+  if (amount === null || (amount.article && line.at(amount.end) === the.little)) return null
   at = pastDescribingEggs(line, amount.end)
   const count = amount.low
   if (line.is(at, Role.Egg)) {
@@ -243,6 +244,7 @@ export function eggsAt(line: Line, start: number): EggsFound | null {
   if (line.at(at + 1) === the.of && !line.is(of, Role.Egg) && !line.is(of, Role.Article)) return null
   const egg = line.is(of, Role.Article) ? pastDescribingEggs(line, of + 1) : of
   const end = line.is(egg, Role.Egg) ? egg + 1 : at + 1
+  if (end === at + 1 && amount.article) return null
   // A bare number before *white* may belong to something else: "two white onions".
   if (end === at + 1 && line.is(at, Role.White) && (line.at(end).thing !== null || line.is(end, Role.Describing))) return null
   return settle(line, end, onlyPart(partOf(line, at), count), amount, amount.qualifier)

@@ -70,7 +70,11 @@ function likenessAt(line: Line, start: number): number {
   if (line.at(at) === the.as || line.at(at) === the.so) at++
   if (line.at(at) !== the.hot && line.at(at).text !== 'hotter' && !(line.is(at, Role.Heat) && line.at(at + 1) === the.as)) return 0
   at++
-  while (at < start + 9 && (line.at(at) === the.as || line.at(at) === the.than || line.at(at).text === 'enough')) at++
+  while (
+    at < start + 9 &&
+    (line.at(at) === the.as || line.at(at) === the.than || line.at(at).text === 'then' || line.at(at).text === 'enough')
+  )
+    at++
   if (line.at(at) === the.for) {
     const thing = thingAt(line, line.is(at + 1, Role.Article) ? at + 2 : at + 1, true)
     return thing?.end ?? 0
@@ -149,7 +153,8 @@ export function ovenAt(line: Line, oven: number): Statement | null {
   const adjective = wordsOf(line, start, oven).some((word) => word in classes)
   if (!adjective) start = oven
   if (line.is(start - 1, Role.Article | Role.Determiner)) start--
-  const conditional = line.at(start - 1).text === 'if'
+  // "if the oven is hot" and "as long as the oven is hot" tell of a heat, but ask for none.
+  const conditional = line.at(start - 1).text === 'if' || line.at(start - 1) === the.as
   const behind = conditional ? 0 : pastOven(line, oven + 1)
   if (!adjective && behind === 0) return null
   if (line.at(start - 1) === the.not && line.at(start - 2) === the.let) start -= 2

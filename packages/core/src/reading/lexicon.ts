@@ -58,7 +58,7 @@ export class Lexicon {
   readonly #frames = new Map<string, Word | null>()
   readonly #met = new Map<string, Word>()
   /** Abbreviations after which a point ends no sentence. */
-  readonly abbreviations = new Set<string>(['no', 'p', 'pp', 'viz', 'i', 'e', 'st', 'dr', 'mr', 'mrs', 'vol', 'chap', 'fig'])
+  readonly #abbreviations = new Set<string>(['no', 'p', 'pp', 'viz', 'i', 'e', 'st', 'dr', 'mr', 'mrs', 'vol', 'chap', 'fig'])
 
   constructor() {
     this.#addNumbers()
@@ -84,6 +84,12 @@ export class Lexicon {
     const word = this.#forms.get(text)
     if (word === undefined) throw new Error(`no such word in the tables: ${text}`)
     return word
+  }
+
+  /** Whether a spelling is an abbreviation, after which a point ends no sentence. */
+  isShort(raw: string): boolean {
+    const short = raw.toLowerCase()
+    return this.#abbreviations.has(short) || (short.endsWith('s') && this.#abbreviations.has(short.slice(0, -1)))
   }
 
   #recognize(raw: string): Word {
@@ -132,6 +138,12 @@ export class Lexicon {
     return word
   }
 
+  /** The word of a form in the tables; plurals share the word of their singular. */
+  #own(form: string): Word {
+    const folded = fold(form)
+    return this.#spelled(folded) ?? this.#word(folded)
+  }
+
   #alias(form: string, word: Word): void {
     if (!this.#forms.has(form)) this.#forms.set(form, word)
   }
@@ -155,21 +167,21 @@ export class Lexicon {
     const named = [...words, ...things]
     // Words that stand inside longer names keep their own identity: `flower` is flour, but an orange flower is not orange flour.
     const parts = new Set(named.flatMap((row) => [row.label, ...row.names]).flatMap((name) => (name.includes(' ') ? nameParts(name) : [])))
-    for (const row of named) for (const form of nameParts(row.label)) this.#word(form)
+    for (const row of named) for (const form of nameParts(row.label)) this.#own(form)
     for (const row of named) {
       this.#addName(row, row.label)
-      const sole = nameParts(row.label).length === 1 ? this.#word(nameParts(row.label)[0]!) : null
+      const sole = nameParts(row.label).length === 1 ? this.#own(row.label) : null
       for (const name of row.names) {
         const forms = nameParts(name)
         if (sole !== null && forms.length === 1 && !parts.has(name) && !this.#forms.has(name)) this.#alias(name, sole)
         else this.#addName(row, name)
-        if ('class' in row && name.length < 5) this.abbreviations.add(name)
+        if ('class' in row && name.length < 5) this.#abbreviations.add(name)
       }
     }
   }
 
   #addName(row: MeasureWordRow | ThingWordRow, name: string): void {
-    const [first, ...rest] = nameParts(name).map((form) => this.#spelled(form) ?? this.#word(form))
+    const [first, ...rest] = nameParts(name).map((form) => this.#own(form))
     let branch: Branch = first!
     first!.roles |= Role.Named
     for (const word of rest) {

@@ -36,7 +36,7 @@ const vessels = new Set([
   'tin',
   'cup',
   'glass',
-  'stone',
+  'ladle',
 ])
 
 /** Words between an amount and its measure: *a good wine pint*, *two heaping tablespoonfuls*. */
@@ -46,7 +46,8 @@ export function pastQualifiers(line: Line, start: number): { end: number; qualif
   let end = start
   while (end < start + 5) {
     const word = line.at(end)
-    if (longestName(line, end, 'measure') !== null && !line.is(end, Role.Standard)) break
+    const unit = longestName(line, end, 'measure')
+    if (unit !== null && (unit.end > end + 1 || !line.is(end, Role.Standard))) break
     if ((word.roles & Role.Qualifier) !== 0) qualifier = word.qualifier
     else if ((word.roles & Role.Standard) !== 0 && (line.at(end + 1).measure !== null || line.is(end + 1, Role.Qualifier)))
       standard = word.text
@@ -65,16 +66,25 @@ function unitAt(line: Line, at: number): Named<MeasureWordRow> | null {
 }
 
 /** Whether a word that is not always a measure is one here: *a glass of wine*, but not *a glass*. */
-function holds(context: Context, unit: Named<MeasureWordRow>, amount: Amount): boolean {
+function holds(context: Context, unit: MeasureWordRow, end: number, amount: Amount): boolean {
   const { line } = context
-  const next = line.at(unit.end)
-  if (unit.row.needs === undefined) return !isVessel(line, unit.end)
-  if (unit.row.needs === 'full') return next === the.full
-  if (next === the.of) return !line.is(unit.end + 1, Role.Determiner) || line.at(unit.end + 1) === the.the
-  if (next === the.full || next === the.each) return true
-  if (context.loose.at(-1) !== undefined && standsBehind(context, amount) && (next.roles & Role.Mark) !== 0) return true
-  return !amount.article && unit.row.class !== 'vague' && thingAt(line, unit.end, false) !== null
+  const next = line.at(end)
+  if (unit.needs === undefined)
+    return (
+      !isVessel(line, end) && ((unit.class !== 'spoon' && unit.class !== 'cup') || !amount.article || next === the.of || isFull(line, end))
+    )
+  if (unit.needs === 'full') return next === the.full
+  if (next === the.of) return !line.is(end + 1, Role.Determiner) || line.at(end + 1) === the.the
+  // "cayenne, two cloves": the cloves are themselves the thing.
+  if (line.at(end - 1).thing?.count === 'each') return false
+  if (next === the.full || next === the.each || line.at(end - 1) === the.full) return true
+  if (!amount.article && standsBehind(context, amount) && (next.roles & Role.Mark) !== 0) return true
+  return !amount.article && unit.class !== 'vague' && thingAt(line, end, false) !== null
 }
+
+/** A spoonful is an amount, a spoon a tool. */
+const isFull = (line: Line, end: number): boolean =>
+  line.at(end - 1) === the.full || /ful/i.test(line.text.slice(line.start(end - 1), line.end(end - 1)))
 
 /** Whether the last thing named stands right before this amount: *mace, 2 blades*. */
 function standsBehind(context: Context, amount: Amount): boolean {
@@ -82,16 +92,21 @@ function standsBehind(context: Context, amount: Amount): boolean {
   const last = context.loose.at(-1)
   if (last === undefined) return false
   let at = last.end
-  while (
-    at < amount.start &&
-    (line.at(at) === mark.comma || line.is(at, Role.Each) || line.at(at) === the.of || line.is(at, Role.Describing))
-  )
-    at++
-  return at === amount.start && !line.is(last.end, Role.Plain)
+  while (at < amount.start && isBetween(line, at)) at++
+  return at === amount.start
 }
+
+/** Commas and words such as *of each of these* between a thing and its amount. */
+const isBetween = (line: Line, at: number): boolean =>
+  line.at(at) === mark.comma ||
+  line.at(at) === the.of ||
+  line.at(at) === the.both ||
+  line.is(at, Role.Each | Role.Describing | Role.Determiner)
 
 /** A pint basin holds a pint, but asks for none. */
 const isVessel = (line: Line, at: number): boolean => vessels.has(line.at(at).text) && line.at(at + 1) !== the.of
+
+const orMore = new Set(['more', 'less', 'so', 'thereabouts', 'upwards', 'better', 'above', 'rather', 'something'])
 
 /** Adds what stands behind the measure: *and a half*, *or two*, *and three ounces*. */
 function withTails(line: Line, unit: Named<MeasureWordRow>, amount: Amount): Stated {
@@ -108,6 +123,7 @@ function withTails(line: Line, unit: Named<MeasureWordRow>, amount: Amount): Sta
     high += added.value
     end = added.end
   }
+  if (line.at(end) === the.or && orMore.has(line.at(end + 1).text)) end += 2
   const more = rangeOfMeasures(line, end, unit.row)
   if (more !== null) {
     high = Math.max(high, more.high)
@@ -127,7 +143,7 @@ function withTails(line: Line, unit: Named<MeasureWordRow>, amount: Amount): Sta
 function pastNoise(line: Line, at: number): number {
   let end = at
   if (line.is(end, Role.Weight) && line.at(end + 1) !== the.in) end++
-  if (line.at(end) === the.full) end++
+  if (line.at(end) === the.full || (vessels.has(line.at(end).text) && line.at(end + 1) === the.of)) end++
   if (line.at(end) !== mark.open) return end
   for (let close = end + 1; close < end + 9; close++)
     if (line.at(close) === mark.close) return line.at(close + 1) === the.of ? close + 1 : end
@@ -194,12 +210,28 @@ function thingOf(context: Context, stated: Stated, amount: Amount): { thing: Thi
     at += 2
     if (line.at(at) === the.of) at++
   } else if (of) at++
-  const found = of || each || !isVessel(line, at) ? thingAt(line, at, of) : null
+  const listed = standsBehind(context, amount)
+  const ended = listed && line.text[line.end(stated.end - 1)] === '.' && isCapital(line, at)
+  const found = !ended && (of || each || !isVessel(line, at)) ? thingAt(line, at, of) : null
+  if (found !== null && madeHere.has(found.name) && stated.unit.class === 'piece') return { thing: null, each, start, end: -1 }
   if (found !== null) return { thing: sharedThings(line, found, each), each, start, end: 0 }
-  const before = standsBehind(context, amount) ? groupBefore(context, each || line.is(start - 1, Role.Each)) : null
+  const before = listed ? groupBefore(context, each || line.is(start - 1, Role.Each)) : null
+  const bearer = line.at(start - 1) === the.of && !of ? bearerBefore(context, start - 1) : null
+  if (bearer !== null) return { thing: bearer, each, start: bearer.start, end: at }
   if (before !== null) return { thing: before, each: each || before.names.length > 1, start: before.start, end: at }
   return { thing: null, each, start, end: of ? stated.end : at }
 }
+
+/** What has the weight: *a turkey of ten pounds*. */
+function bearerBefore(context: Context, of: number): Thing | null {
+  const last = context.loose.at(-1)
+  return last?.end === of ? last : null
+}
+
+/** What a receipt makes and then cuts up: *a sheet of paste* is a step, not an ingredient. */
+const madeHere = new Set(['paste', 'dough', 'batter'])
+
+const isCapital = (line: Line, at: number): boolean => at < line.length && /^[A-Z]/.test(line.text[line.start(at)]!)
 
 /** The thing named last, or with *each* every thing of the list that it closes. */
 function groupBefore(context: Context, list: boolean): Thing {
@@ -210,7 +242,16 @@ function groupBefore(context: Context, list: boolean): Thing {
   for (let i = loose.length - 2; list && i >= 0; i--) {
     const earlier = loose[i]!
     let at = earlier.end
-    while (at < start && (line.at(at) === mark.comma || line.at(at) === the.and || line.is(at, Role.Describing))) at++
+    // A cook's word that no table knows does not end the list.
+    while (
+      at < start &&
+      (line.at(at) === mark.comma ||
+        line.at(at) === mark.colon ||
+        line.at(at) === the.and ||
+        line.is(at, Role.Describing) ||
+        line.at(at).roles === 0)
+    )
+      at++
     if (at !== start) break
     names.unshift(earlier.name)
     start = earlier.start
@@ -225,7 +266,7 @@ function elidedAt(context: Context, start: number, amount: Amount): Statement | 
   const ditto = line.at(amount.end) === the.ditto
   const of = ditto ? amount.end + 1 : amount.end
   if (line.at(of) !== the.of || line.is(of + 1, Role.Determiner)) return null
-  const thing = thingAt(line, of + 1, false)
+  const thing = thingAt(line, of + 1, true)
   if (thing === null || (thing.row?.count !== undefined && !ditto)) return null
   return statement('measured', start, thing.end, {
     amount: { low: amount.low, high: amount.high },
@@ -275,15 +316,16 @@ export function measuredAt(context: Context, start: number): Statement | null {
   if (!measures.has(unit.row.class)) return null
   const loaf = pricedAt(context, start, amount, between.end)
   if (loaf !== null) return loaf
-  if (!holds(context, unit, amount)) return null
   const stated = withTails(line, unit, amount)
+  if (!holds(context, unit.row, stated.end, amount)) return null
   const standard = between.standard ?? standardBehind(line, stated.end)
   const found = thingOf(
     context,
     standard === null || between.standard !== null ? stated : { ...stated, end: pastStandard(line, stated.end) },
     amount,
   )
-  if (found.thing === null && line.at(found.end) === the.of && unit.row.needs === 'of') return null
+  if (found.end < 0 || (found.thing === null && line.at(found.end) === the.of && unit.row.needs === 'of')) return null
+  if (found.thing === null && (isAside(line, unit.row, found.end, amount) || (found.each && !amount.each))) return null
   let end = Math.max(found.end, found.start === start ? (found.thing?.end ?? 0) : 0)
   let { low, high } = stated.amount
   const trailing = found.start === start && found.thing !== null ? trailingPart(line, end) : null
@@ -293,10 +335,12 @@ export function measuredAt(context: Context, start: number): Statement | null {
     end = trailing.end
   }
   const thing = found.thing
+  const spokenOf = thing === null && amount.each ? lastNamed(context) : null
   return statement('measured', found.start, end, {
     amount: { low, high },
     measure: unit.row.label,
-    thing: thing?.name ?? null,
+    thing: thing?.name ?? spokenOf,
+    ...(spokenOf !== null && { implied: true }),
     qualifier: between.qualifier ?? amount.qualifier,
     ...(thing !== null && thing.names.length > 1 && { things: thing.names }),
     ...(found.each && { each: true }),
@@ -305,6 +349,21 @@ export function measuredAt(context: Context, start: number): Statement | null {
     ...(thing !== null && thing.row === null && { unknown: pastDescribing(line, thing.start) }),
   })
 }
+
+/** *to every pound* without a word more means the thing that was spoken of last. */
+const lastNamed = (context: Context): string | null => context.loose.at(-1)?.name ?? context.last?.thing ?? null
+
+/** A measure of nothing: a gloss in brackets, the size of a vessel, what something holds. */
+function isAside(line: Line, unit: MeasureWordRow, end: number, amount: Amount): boolean {
+  if (line.at(end) === mark.close) return true
+  const before = line.at(amount.start - 1)
+  return (
+    amount.article &&
+    (holding.has(before.text) || (unit.class === 'capacity' && (before === the.in || before === the.into || before === the.on)))
+  )
+}
+
+const holding = new Set(['hold', 'holding', 'contain', 'containing'])
 
 /** *a pint, wine measure*; *a pound troy*. */
 function standardBehind(line: Line, at: number): string | null {

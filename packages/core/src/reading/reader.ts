@@ -54,7 +54,7 @@ const beginners: ReadonlySet<Word> = /* @__PURE__ */ new Set([
 
 /** Reads one line from left to right; each token is looked at by a bounded number of readers, each of which looks a bounded way ahead. */
 export function readLine(line: Line, phrase: boolean): Findings {
-  const context: Context = { line, measured: null, loose: [], phrase }
+  const context: Context = { line, measured: null, last: null, loose: [], phrase }
   const found: Findings = { statements: [], unmeasured: [] }
   for (let at = 0; at < line.length; ) {
     const word = line.at(at)
@@ -79,13 +79,14 @@ export function readLine(line: Line, phrase: boolean): Findings {
 /** Adds a statement; things that it drew from before itself are no longer loose. */
 function take(context: Context, found: Findings, next: Statement): void {
   if (next.kind === 'measured') context.measured = next
+  if (next.thing !== null) context.last = next
   while (context.loose.length > 0 && context.loose.at(-1)!.end > next.start) context.loose.pop()
   settleLoose(context, found)
   found.statements.push(next)
 }
 
 function settleLoose(context: Context, found: Findings): void {
-  for (const thing of context.loose) found.unmeasured.push(thing)
+  for (const thing of context.loose) if (thing.row?.count !== 'joint') found.unmeasured.push(thing)
   context.loose.length = 0
 }
 
@@ -93,7 +94,7 @@ function settleLoose(context: Context, found: Findings): void {
 function nameLoose(context: Context, found: Findings, at: number): number {
   if (!context.line.is(at, Role.Named)) return at + 1
   const thing = thingAt(context.line, at, false)
-  if (thing === null || thing.start !== at || thing.row?.count === 'dish' || thing.row?.count === 'joint') return at + 1
+  if (thing === null || thing.start !== at || thing.row?.count === 'dish') return at + 1
   if (context.loose.length > 40) settleLoose(context, found)
   context.loose.push(thing)
   return thing.end
@@ -163,8 +164,9 @@ function vagueAt(context: Context, start: number): Statement | null {
   let next = at + 1
   if (line.at(next) === the.of) next++
   const unit = longestName(line, next, 'measure')
+  if (!few && !context.phrase) return null
   const thing = thingAt(line, unit !== null && line.at(unit.end) === the.of ? unit.end + 1 : next, context.phrase)
-  if (thing === null || (!few && !context.phrase && unit === null)) return null
+  if (thing === null) return null
   return statement('vague', start, thing.end, {
     measure: unit !== null && line.at(unit.end) === the.of ? unit.row.label : word.text,
     thing: thing.name,

@@ -56,6 +56,8 @@ export interface Reading {
   readonly each?: boolean
   /** The standard that the words name: `wine`, `ale`, `troy`. */
   readonly standard?: string
+  /** The words name no thing: it is the one that the sentence spoke of last. */
+  readonly implied?: boolean
   /** Which part of the thing: `juice`, `rind`, `crumb`. */
   readonly part?: string
   /** The terms of a compound; `amount` is their sum in the first measure, or the first term alone where their ratio was never fixed. */

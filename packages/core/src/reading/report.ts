@@ -23,6 +23,7 @@ export function reading(one: Statement, understood: readonly Span[], unread: rea
     eggs: one.eggs,
     ...(one.things && { things: one.things }),
     ...(one.each && { each: one.each }),
+    ...(one.implied && { implied: one.implied }),
     ...(one.standard && { standard: one.standard }),
     ...(one.part && { part: one.part }),
     ...(one.parts && { parts: one.parts }),

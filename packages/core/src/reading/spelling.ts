@@ -69,7 +69,7 @@ function levelLetters(word: string): string {
   return levelled
 }
 
-/** One vowel for each run that stood for one sound: `ou ow oo oa` are o, `ee ea ei ey` are e. */
+/** One vowel for each run that stood for one sound: `ou ow oo oa` are o, `ee ea ei ey` are e, `ae ai ay` are a. */
 function levelVowels(word: string): string {
   let levelled = ''
   for (let i = 0; i < word.length; i++) {
@@ -78,6 +78,7 @@ function levelVowels(word: string): string {
     const before = levelled[levelled.length - 1]
     if (before === 'o' && (letter === 'u' || letter === 'a')) continue
     if (before === 'e' && (letter === 'a' || letter === 'i')) continue
+    if (before === 'a' && (letter === 'e' || letter === 'i')) continue
     levelled += letter
   }
   return levelled
@@ -96,7 +97,7 @@ export function spellingKey(folded: string): string {
   if (key.length < 5 || !'lrnm'.includes(last)) return key
   let stem = key.length - 1
   while (stem > 2 && isVowel(key[stem - 1])) stem--
-  return key.slice(0, stem) + last
+  return [...key.slice(0, stem)].some(isVowel) ? key.slice(0, stem) + last : key
 }
 
 /** The consonants of a long word behind its first letter: the last resort for `safiron` and `cinnamum`. Short words have too few to go by. */

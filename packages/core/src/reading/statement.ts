@@ -14,6 +14,7 @@ export interface Statement {
   readonly eggs: EggParts | null
   readonly things?: readonly string[]
   readonly each?: boolean
+  readonly implied?: boolean
   readonly standard?: string
   readonly part?: string
   readonly parts?: readonly AmountPart[]
@@ -33,6 +34,8 @@ export interface Context {
   readonly line: Line
   /** The last measured statement of the sentence: *six pounds of fruit, three of sugar*. */
   measured: Statement | null
+  /** The last statement that told of a thing. */
+  last: Statement | null
   /** Things named since the last statement, for amounts that stand behind their thing. */
   loose: Thing[]
   /** A short phrase rather than running prose: bolder readings are wanted. */

@@ -1,4 +1,4 @@
-import type { MeasureWordRow, ThingWordRow } from '../tables/index.js'
+import { type MeasureWordRow, type ThingWordRow, things } from '../tables/index.js'
 import type { Line } from './tokens.js'
 import { the } from './vocabulary.js'
 import { type Branch, mark, Role, type Word } from './word.js'
@@ -76,7 +76,8 @@ export function pastDescribing(line: Line, start: number): number {
   while (at < start + mostWords) {
     if (longestName(line, at, 'thing') !== null) return at
     const word = line.at(at)
-    if ((word.roles & describing) !== 0) at++
+    if ((word.roles & (Role.PartOf | Role.Describing)) !== 0 && line.at(at + 1) === the.of) at += 2
+    else if ((word.roles & describing) !== 0 || word === the.any) at++
     else if (
       at > start &&
       (word === mark.comma || word === the.and || word === the.or) &&
@@ -89,14 +90,25 @@ export function pastDescribing(line: Line, start: number): number {
   return at
 }
 
+const flower: ThingWordRow = /* @__PURE__ */ things.find((row) => row.id === 'flower')!
+
+/** *flower* is how flour was spelled, but *flowers* are flowers. */
+function flowersAt(line: Line, found: Named<ThingWordRow>): ThingWordRow {
+  if (found.row.id !== 'flour' || line.at(found.end - 1) !== the.flower || line.text[line.end(found.end - 1) - 1] !== 's') return found.row
+  return flower
+}
+
 /** A noun and the nouns before it that say of what kind: *beef suet*, *almond macaroons*, *syrup of violets*. */
 function nounAt(line: Line, start: number): Thing | null {
   const first = longestName(line, start, 'thing')
   if (first === null) return null
-  let { row, end } = first
+  let { end } = first
+  let row = flowersAt(line, first)
   let name = row.label
   for (let more = longestName(line, end, 'thing'); more !== null && end < start + mostWords; more = longestName(line, end, 'thing')) {
-    name = name === more.row.label ? name : `${name} ${more.row.label}`
+    if (line.at(end).measure?.class === 'piece') break
+    const label = flowersAt(line, more).label
+    name = name === label ? name : `${name} ${label}`
     row = more.row
     end = more.end
   }

@@ -10,9 +10,10 @@ const spans = new Set(['day', 'night', 'week', 'month', 'year', 'hour'])
 
 /** *twice a day* and *every hour* say how often, not how long; *eight weeks old* is an age. */
 function tellsHowOften(line: Line, start: number, amount: Amount, end: number): boolean {
-  if (amount.each || line.at(end) === the.old) return true
+  if (amount.each || (line.at(end) === the.old && amount.low > 3)) return true
   const before = line.at(start - 1)
-  return amount.article && (line.is(start - 1, Role.Twice) || before === the.once || before === the.times || before === the.per)
+  if (before === the.in && line.at(start - 2) === the.time) return true
+  return amount.article && (line.is(start - 1, Role.Twice) || before === the.once || before === the.time || before === the.per)
 }
 
 /** A stated time: *an hour and a half*, *two or three days*, *a quarter of an hour*. */

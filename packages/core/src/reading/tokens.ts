@@ -99,7 +99,7 @@ export class Line {
 
   /** Whether the word is written short, as `lb` or `℥`. */
   short(index: number): boolean {
-    return this.#lexicon.abbreviations.has(this.text.slice(this.#starts[index], this.#ends[index]).replace('.', '').toLowerCase())
+    return this.#lexicon.isShort(this.text.slice(this.#starts[index], this.#ends[index]))
   }
 
   push(word: Word, start: number, end: number, value: number = word.value): void {
@@ -147,8 +147,8 @@ function scanWord(text: string, start: number, line: Line, lexicon: Lexicon): nu
   const raw = text.slice(start, end)
   const word = lexicon.find(raw)
   line.push(word, start, end)
-  const pointed = text.charCodeAt(end) === 0x2e && (word.value > 0 || end - start === 1 || lexicon.abbreviations.has(raw.toLowerCase()))
-  return pointed && end - start < 6 ? end + 1 : end
+  const pointed = text.charCodeAt(end) === 0x2e && end - start < 6 && (word.value > 0 || end - start === 1 || lexicon.isShort(raw))
+  return pointed ? end + 1 : end
 }
 
 /** Digits, with the fraction that may follow them: `3`, `1/2`, `2 1/2`, `3-1/2`, `2½`, `1,000`, `1.5`. */

@@ -6,6 +6,8 @@ export const lexicon: Lexicon = /* @__PURE__ */ new Lexicon()
 
 const names = [
   'a',
+  'any',
+  'flower',
   'all',
   'and',
   'as',
@@ -76,7 +78,7 @@ const names = [
   'you',
   'together',
   'another',
-  'times',
+  'time',
   'hundred',
   'night',
   'thickness',

@@ -2,46 +2,46 @@ import type { MeasureWordRow, ThingWordRow } from '../tables/index.js'
 
 /** What a word can do in a statement; one word may do several things, so they are bits. */
 export const Role = {
-  Cardinal: 1 << 0,
-  Collective: 1 << 1,
-  Half: 1 << 2,
-  Part: 1 << 3,
-  Article: 1 << 4,
-  Each: 1 << 5,
-  Determiner: 1 << 6,
+  Cardinal: 0x1,
+  Collective: 0x2,
+  Half: 0x4,
+  Part: 0x8,
+  Article: 0x10,
+  Each: 0x20,
+  Determiner: 0x40,
   /** A word that shifts an amount: about, better, scant, good, large, small, heaped. */
-  Qualifier: 1 << 7,
+  Qualifier: 0x80,
   /** A word that may stand between an amount and its thing without changing either. */
-  Describing: 1 << 8,
-  Adverb: 1 << 9,
-  Weight: 1 << 10,
-  Quantity: 1 << 11,
-  Alike: 1 << 12,
-  Twice: 1 << 13,
-  Size: 1 << 14,
-  Yolk: 1 << 15,
-  White: 1 << 16,
+  Describing: 0x100,
+  Adverb: 0x200,
+  Weight: 0x400,
+  Quantity: 0x800,
+  Alike: 0x1000,
+  Twice: 0x2000,
+  Size: 0x4000,
+  Yolk: 0x8000,
+  White: 0x10000,
   /** Leaving, casting away, but: what follows is taken from the eggs, or kept of them. */
-  Without: 1 << 17,
+  Without: 0x20000,
   /** Juice, rind, crumb: a part that is asked for by the number of its wholes. */
-  PartOf: 1 << 18,
-  Oven: 1 << 19,
-  Heat: 1 << 20,
-  Degree: 1 << 21,
-  Standard: 1 << 22,
-  Dimension: 1 << 23,
-  Vague: 1 << 24,
+  PartOf: 0x40000,
+  Oven: 0x80000,
+  Heat: 0x100000,
+  Degree: 0x200000,
+  Standard: 0x400000,
+  Dimension: 0x800000,
+  Vague: 0x1000000,
   /** Verbs, prepositions, pronouns: the name of a thing ends before them. */
-  Plain: 1 << 25,
-  Egg: 1 << 26,
+  Plain: 0x2000000,
+  Egg: 0x4000000,
   /** Comma, colon, full stop: no word at all. */
-  Mark: 1 << 27,
+  Mark: 0x8000000,
   /** Begins the name of a measure, a coin, an object or a thing. */
-  Named: 1 << 28,
+  Named: 0x10000000,
   /** A verb of taking away that needs its *out*, *by* or *away*. */
-  Removing: 1 << 29,
+  Removing: 0x20000000,
   /** What follows is what is kept. */
-  Keeping: 1 << 30,
+  Keeping: 0x40000000,
 } as const
 
 /** What the names that begin with a word lead to. */
