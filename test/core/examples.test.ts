@@ -1,15 +1,17 @@
 /**
  * Runs every `@example` of the library's docstrings and compares it with the value that stands behind its `//`.
  *
- * An example is one line, `@example call(…)   // value`. Names come from the file itself and from the public face. An expected value that
- * holds `…` is compared as text, each `…` standing for anything.
+ * An example is one line, `@example call(…)   // value`. Names come from the file itself, from the public face and from the rooms. An expected
+ * value that holds `…` is compared as text, each `…` standing for anything.
  */
 import * as face from '@pottle/core'
+import { transpile } from 'typescript'
 import { afterAll, expect, test } from 'vitest'
 
 type Module = Record<string, unknown>
 
 const modules = import.meta.glob<Module>(['../../packages/core/src/**/*.ts', '!**/rows/**'])
+const doors = import.meta.glob<Module>('../../packages/core/src/*/index.ts', { eager: true })
 const texts = import.meta.glob<string>(['../../packages/core/src/**/*.ts', '!**/rows/**'], { query: '?raw', import: 'default', eager: true })
 
 interface Example {
@@ -17,6 +19,8 @@ interface Example {
   readonly call: string
   readonly expected: string
 }
+
+const rooms: Module = Object.assign({}, ...Object.values(doors))
 
 const line = /^ \* @example (.+?)\s{2,}\/\/ (.+)$/
 const examples: Example[] = Object.entries(texts).flatMap(([file, text]) =>
@@ -28,17 +32,17 @@ const examples: Example[] = Object.entries(texts).flatMap(([file, text]) =>
 )
 
 function evaluate(code: string, names: Module): unknown {
-  return new Function(...Object.keys(names), `return (${code})`)(...Object.values(names))
+  return new Function(...Object.keys(names), `return ${transpile(`(${code})`)}`)(...Object.values(names))
 }
 
 const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
 
 test.each(examples.map((example) => [`${example.file}: ${example.call}`, example] as const))('%s', async (_, { file, call, expected }) => {
   const own = await modules[`../../packages/core/src/${file}`]!()
-  const result = evaluate(call, { ...face, ...own })
+  const result = evaluate(call, { ...rooms, ...face, ...own })
   if (expected.includes('…')) {
     expect(typeof result === 'string' ? `'${result}'` : JSON.stringify(result)).toMatch(new RegExp(`^${expected.split('…').map(escape).join('.*')}$`, 's'))
-  } else expect(result).toEqual(evaluate(expected, face))
+  } else expect(result).toEqual(evaluate(expected, rooms))
 })
 
 test('no docstring has an example that is not run', () => {

@@ -30,7 +30,7 @@ export class PottleError extends Error {
   constructor(
     readonly code: ErrorCode,
     readonly faults: readonly Fault[],
-    readonly words?: WordsRead,
+    readonly words?: WordsRead | undefined,
   ) {
     super(faults.map((fault) => `${fault.parameter}: ${fault.detail}`).join('; '))
   }

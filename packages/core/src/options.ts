@@ -1,7 +1,7 @@
 import { badOption, type Fault, PottleError } from './error.js'
 import { findUnit, unitIds } from './modern/index.js'
 import { nearestTo } from './nearest.js'
-import { type Setting, settingOf } from './setting.js'
+import { placesFrom, type Setting, settingOf } from './setting.js'
 import type { Quantity } from './tables/index.js'
 
 /** What a caller may say beside the phrase. */
@@ -55,11 +55,18 @@ function checkWord(parameter: string, word: unknown): string | undefined {
   throw badOption(parameter, 'give a word or two, at most 100 characters')
 }
 
-function checkSetting(year: unknown, place: unknown): Setting {
-  if (year !== undefined && year !== null && typeof year !== 'number' && typeof year !== 'string')
-    throw badOption('year', 'give a number or a date in EDTF')
-  if (place !== undefined && typeof place !== 'string') throw badOption('place', 'give the slug of a place, such as england or london')
-  return settingOf(year ?? null, place)
+function checkYear(year: unknown): string | number | null {
+  if (year === undefined || year === null) return null
+  if (typeof year !== 'number' && typeof year !== 'string') throw badOption('year', 'give a number or a date in EDTF')
+  settingOf(year)
+  return year
+}
+
+function checkPlace(place: unknown): string {
+  if (place === undefined) return 'england'
+  if (typeof place !== 'string') throw badOption('place', 'give the slug of a place, such as england or london')
+  placesFrom(place)
+  return place
 }
 
 /** Runs checks one after another and gathers the faults, so that a caller hears of all of them at once. */
@@ -80,15 +87,16 @@ function gather(checks: Readonly<Record<string, () => unknown>>): Record<string,
 
 /** @throws PottleError `bad-option` that names every option that is wrong and what would be right */
 export function checkOptions(options: ConvertOptions): Checked {
-  const { setting, coverage, to, thing, standard } = gather({
-    setting: () => checkSetting(options.year, options.place),
+  const { year, place, coverage, to, thing, standard } = gather({
+    year: () => checkYear(options.year),
+    place: () => checkPlace(options.place),
     coverage: () => checkCoverage(options.coverage),
     to: () => checkTo(options.to),
     thing: () => checkWord('thing', options.thing),
     standard: () => checkWord('standard', options.standard),
   })
   return {
-    setting: setting as Setting,
+    setting: settingOf(year as string | number | null, place as string),
     coverage: coverage as number,
     ...(to as object),
     ...(thing ? { thing: thing as string } : {}),

@@ -9,6 +9,7 @@ import { ProblemError, problem } from './problem.js'
  * @throws ProblemError 406 that lists the types to be had
  */
 export function negotiate<Type extends string>(context: Context, types: readonly [Type, ...Type[]]): Type {
+  if (context.req.header('accept') === undefined) return types[0]
   const chosen = accepts(context, { header: 'Accept', supports: [...types], default: '', match: bestOf })
   if (chosen !== '') return chosen as Type
   const detail = `ask for one of ${types.join(', ')}`
@@ -34,7 +35,6 @@ function weightOf(type: string, wanted: readonly Wanted[]): number {
 }
 
 function bestOf(wanted: readonly Wanted[], { supports }: { supports: string[] }): string {
-  if (wanted.length === 0) return supports[0]!
   const [best] = supports.map((type) => ({ type, weight: weightOf(type, wanted) })).sort((a, b) => b.weight - a.weight)
   return best && best.weight > 0 ? best.type : ''
 }

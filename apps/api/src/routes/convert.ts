@@ -63,10 +63,15 @@ function answerLine({ number, text, tooLong }: Line): unknown {
 
 const json = 'application/json'
 const ndjson = 'application/x-ndjson'
-const Requests = z.union([
-  ConvertRequest,
-  z.array(z.unknown()).max(1000, 'send at most 1,000 at a time, or a stream of any length as NDJSON'),
-])
+const most = 1000
+
+function answerAll(requests: readonly unknown[]): unknown[] {
+  if (requests.length > most) {
+    const detail = `send at most ${most.toLocaleString('en-GB')} at a time, or a stream of any length as NDJSON`
+    throw new ProblemError(problem('bad-body', detail, { errors: [{ pointer: '', detail }] }))
+  }
+  return requests.map((request, index) => answerOrProblem(() => fit(ConvertRequest, request), { index }))
+}
 
 /** `POST /v1/convert` with an object, an array of up to 1,000, or a stream of NDJSON */
 export const convertManyRoute = route({
@@ -81,7 +86,7 @@ export const convertManyRoute = route({
     description: 'The phrases and their settings.',
     media: {
       [json]: {
-        schema: z.union([ConvertRequest, z.array(ConvertRequest).max(1000)]),
+        schema: z.union([ConvertRequest, z.array(ConvertRequest).max(most)]),
         example: { phrase: 'a pottle of cream', year: 1690, place: 'london' },
       },
       [ndjson]: { schema: ConvertRequest },
@@ -98,9 +103,9 @@ export const convertManyRoute = route({
       const body = (context.req.raw.body ?? []) as AsyncIterable<Uint8Array>
       return context.body(answerLines(body, answerLine), 200, { 'content-type': ndjson })
     }
-    const requests = await readJson(context, Requests)
-    if (Array.isArray(requests)) return requests.map((request, i) => answerOrProblem(() => fit(ConvertRequest, request), { index: i }))
-    const { phrase, ...options } = requests
+    const requests = await readJson(context, z.unknown())
+    if (Array.isArray(requests)) return answerAll(requests)
+    const { phrase, ...options } = fit(ConvertRequest, requests)
     return convert(phrase, options)
   },
 })
