@@ -20,6 +20,7 @@ export const tables = {
   'fixed-loaves': 'FixedLoafRow',
   'loaf-usage': 'LoafUsageRow',
   'crumb-shares': 'CrumbShareRow',
+  cautions: 'CautionRow',
   sources: 'SourceRow',
   words: 'MeasureWordRow',
   numbers: 'NumberWordRow',
@@ -59,4 +60,8 @@ export const tables = {
   'demo-receipts': 'DemoReceiptRow',
   'coin-constants': 'CoinConstantRow',
   pieces: 'PieceRow',
+  pennyworths: 'PennyworthRow',
+  durations: 'SizedRow',
+  lengths: 'SizedRow',
+  consistencies: 'SizedRow',
 }
