@@ -104,7 +104,6 @@ export const shapes = {
       .array(z.strictObject({ density: z.number().positive(), fault: text.optional(), ...dated, ...attested }))
       .min(1)
       .optional(),
-    printed: z.array(z.strictObject({ density: z.number().positive(), fault: z.string().optional(), ...dated, ...attested })).optional(),
     ...attested,
   }),
   tolerances: z.strictObject({ id: slug, kind: z.enum(kinds), factor: spread, ...dated, ...attested }),

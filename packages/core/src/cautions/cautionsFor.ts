@@ -1,0 +1,87 @@
+import { type CautionRow, cautions } from '../tables/index.js'
+import { deedKey, keysIn, nounKey } from './fold.js'
+import { heatIn, nameHeat, nameThing, nameWords } from './names.js'
+
+/** A danger that a receipt touches, with what to do about it and who says so. */
+export type Caution = CautionRow
+
+/** What is known of a receipt. Everything may be left out; `text` is searched for whatever the rest did not name. */
+export interface CautionQuestion {
+  /** Things by any name that the tables know, singular or plural. */
+  readonly things?: readonly string[]
+  /** What is done, in the words of receipts: *pickled*, *potted*. */
+  readonly methods?: readonly string[]
+  /** Whether eggs or parts of them are in it. */
+  readonly eggs?: boolean
+  /** The oven: a heat's id, or words for it. */
+  readonly heat?: string
+  /** The words of the receipt. */
+  readonly text?: string
+}
+
+interface Touched {
+  readonly things: Set<string>
+  readonly classes: Set<string>
+  readonly deeds: Set<string>
+  readonly heats: Set<string>
+}
+
+/** The rows with their nouns and deeds as keys, once for all questions. */
+const keyed = cautions.map((row) => ({
+  row,
+  things: (row.touches.things ?? []).map(nounKey),
+  deeds: (row.touches.methods ?? []).map(deedKey),
+}))
+
+function touchedBy(question: CautionQuestion): Touched {
+  const touched: Touched = { things: new Set(), classes: new Set(), deeds: new Set(), heats: new Set() }
+  const add = (things: readonly string[], classes: readonly string[]) => {
+    for (const thing of things) touched.things.add(thing)
+    for (const one of classes) touched.classes.add(one)
+  }
+  for (const thing of question.things ?? []) {
+    const named = nameThing(thing)
+    add(named.things, named.classes)
+  }
+  if (question.eggs) add(['egg'], ['egg'])
+  for (const method of question.methods ?? []) touched.deeds.add(deedKey(method))
+  const heat = question.heat === undefined ? undefined : nameHeat(question.heat)
+  if (heat) touched.heats.add(heat)
+  const { nouns, deeds } = keysIn(question.text ?? '')
+  for (const noun of nouns) {
+    const named = nameWords(noun)
+    if (named) add(named.things, named.classes)
+  }
+  for (const deed of deeds) {
+    touched.deeds.add(deed)
+    const spoken = heatIn(deed)
+    if (spoken) touched.heats.add(spoken)
+  }
+  return touched
+}
+
+/** Whether one of the words of a field is there; a field that asks nothing is always met. */
+function met(asked: readonly string[], there: ReadonlySet<string>): boolean {
+  return asked.length === 0 || asked.some((one) => there.has(one))
+}
+
+function isTouched({ row, things, deeds }: (typeof keyed)[number], touched: Touched): boolean {
+  const { classes = [], heats = [], eggs } = row.touches
+  const asksWhat = things.length + classes.length > 0
+  const what = !asksWhat || things.some((one) => touched.things.has(one)) || classes.some((one) => touched.classes.has(one))
+  return what && (!eggs || touched.classes.has('egg')) && met(heats, touched.heats) && met(deeds, touched.deeds)
+}
+
+/**
+ * The cautions that a receipt touches, in the order of the table: by what is in it, what is done with it and how the oven stands.
+ *
+ * Pure, and linear in the length of the text. It warns of what the table knows and is no food-safety authority: that a receipt gets no
+ * caution does not make it safe.
+ *
+ * @example cautionsFor({ things: ['laurel leaves'] }).map(({ id }) => id)                   // ['cherry-laurel']
+ * @example cautionsFor({ things: ['a loin of veal'], heat: 'slack' }).map(({ id }) => id)   // ['slow-oven-meat']
+ */
+export function cautionsFor(question: CautionQuestion): readonly Caution[] {
+  const touched = touchedBy(question)
+  return keyed.filter((one) => isTouched(one, touched)).map(({ row }) => row)
+}

@@ -1,0 +1,1 @@
+export { type Caution, type CautionQuestion, cautionsFor } from './cautionsFor.js'
