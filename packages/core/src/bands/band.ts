@@ -1,9 +1,9 @@
 import { badOption } from '../error.js'
+import type { Choice } from './choice.js'
+import { sure } from './choice.js'
 import { couple } from './couple.js'
 import type { Distribution } from './distribution.js'
 import type { Expression } from './expression.js'
-import type { Choice } from './joint.js'
-import { total } from './joint.js'
 import { mix } from './mixture.js'
 import { resolve } from './resolve.js'
 import { bestOfShape, requireFinite } from './shapes.js'
@@ -54,7 +54,7 @@ export function bestOf(e: Expression): number {
  */
 export function bandOf(e: Expression, coverage = 0.9): Band {
   const known = variables()
-  return summarize(resolve(simplify(e, known), known), bestValue(e), coverage)
+  return summarize(resolve(sure(simplify(e, known)), known), bestValue(e), coverage)
 }
 
 /**
@@ -66,7 +66,7 @@ export function bandOf(e: Expression, coverage = 0.9): Band {
 export function mixtureBand(parts: readonly Weighted[], coverage = 0.9): Band {
   const known = variables()
   const shares = normalize(parts)
-  const mixture = mix(shares.map(({ weight, value }) => ({ weight, distribution: resolve(simplify(value, known), known) })))
+  const mixture = mix(shares.map(({ weight, value }) => ({ weight, distribution: resolve(sure(simplify(value, known)), known) })))
   return summarize(mixture, bestValue(heaviest(shares).value), coverage)
 }
 
@@ -84,7 +84,7 @@ export function jointBand(lines: readonly Line[], coverage = 0.9): Band {
   const choices = chooseTogether(shares).map(
     (together): Choice => couple(together).map(({ weight, value }) => ({ weight, value: simplify(value, known) })),
   )
-  return summarize(total(choices, known), best, coverage)
+  return summarize(resolve(choices, known), best, coverage)
 }
 
 /**

@@ -22,8 +22,8 @@ export interface Distribution {
   readonly logarithm?: Distribution
 }
 
-/** The probability beyond each end of a range that has no end: 4.75 standard deviations of a normal. */
-export const TAIL = 1e-6
+/** The probability beyond each end of a range that has no end: 4.26 standard deviations of a normal. */
+export const TAIL = 1e-5
 
 /** A number without doubt. */
 export function point(value: number): Distribution {
@@ -89,4 +89,13 @@ export function logOfLognormal(best: number, factor: number): Distribution {
 
 export function clamp(x: number, low: number, high: number): number {
   return Math.min(Math.max(x, low), high)
+}
+
+/** Makes a thing when it is first asked for, and once. */
+export function lazily<Thing>(make: () => Thing): () => Thing {
+  let made: Thing | undefined
+  return () => {
+    made ??= make()
+    return made
+  }
 }

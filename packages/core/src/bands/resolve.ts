@@ -1,102 +1,73 @@
+import type { Choice } from './choice.js'
+import { casesOf, commonPowers, countCaseTerms, divide, separate, sure, variablesOf } from './choice.js'
 import { cluster } from './cluster.js'
 import type { Distribution } from './distribution.js'
+import { gatherPrivate } from './gather.js'
 import { addUp } from './grid.js'
-import { latticeFor, sampled } from './lattice.js'
-import { sampler } from './sample.js'
+import { overLattice } from './linked.js'
+import { mix } from './mixture.js'
 import type { Monomial, Power, Variables } from './terms.js'
-import { addLike, keyOf, variablesOf } from './terms.js'
 import { affine, expOf, logOf } from './transform.js'
 
+/** Up to so many terms are reckoned case by case even where parts are independent: sums of exact meanings then come out exactly. */
+const FEW_TERMS = 128
+/** Up to so many terms are reckoned case by case where choices share a variable; beyond, over a lattice. */
+const MANY_TERMS = 1024
+
 /**
- * The distribution of a sum of products.
+ * The distribution of a sum of choices, which fall out independently of each other, though their outcomes may share variables.
  *
- * Parts that share no variable are independent and are added up on a grid. A part whose terms share variables is taken apart further: a
- * common factor goes before the bracket, and what is met in one term alone is gathered into a variable of its own. What then still
- * hangs together is reckoned over a lattice.
+ * Parts that share no variable are independent and are added up on a grid. A part that hangs together is taken apart further: a common
+ * factor goes before the bracket, and what is met in one place alone is gathered into a variable of its own. What then still hangs together
+ * is reckoned case by case where it has few cases, and at last over a lattice.
  */
-export function resolve(monomials: readonly Monomial[], known: Variables): Distribution {
-  const constants = monomials.filter(({ powers }) => powers.length === 0)
-  const uncertain = monomials.filter(({ powers }) => powers.length > 0)
-  const parts = cluster(uncertain, ({ powers }) => powers.map(({ variable }) => variable)).map((part) => resolveLinked(part, known))
+export function resolve(choices: readonly Choice[], known: Variables): Distribution {
+  const parts = separate(choices)
+  if (parts.length > 1 && isUnsure(parts) && countCaseTerms(parts) <= FEW_TERMS) return resolveCases(casesOf(parts), known)
+  return addUp(cluster(parts, variablesOf).map((part) => resolveLinked(part, known)))
+}
+
+function resolveLinked(choices: readonly Choice[], known: Variables): Distribution {
+  if (choices.length === 1) return isUnsure(choices) ? resolveCases(choices[0]!, known) : multiply(choices[0]![0]!.value[0]!, known)
+  const common = commonPowers(choices)
+  if (common.length > 0) {
+    const bracket = known.add(resolve(divide(choices, common), known))
+    return multiply({ coefficient: 1, powers: [...common, { variable: bracket, power: 1 }] }, known)
+  }
+  const gathered = gatherPrivate(choices, (sum) => known.add(resolve(sum, known)))
+  if (gathered) return resolve(gathered, known)
+  return isUnsure(choices) && countCaseTerms(choices) <= MANY_TERMS ? resolveCases(casesOf(choices), known) : overLattice(choices)
+}
+
+function isUnsure(choices: readonly Choice[]): boolean {
+  return choices.some((choice) => choice.length > 1)
+}
+
+function resolveCases(cases: Choice, known: Variables): Distribution {
+  return mix(cases.map(({ weight, value }) => ({ weight, distribution: resolve(sure(value), known) })))
+}
+
+/** A coefficient times a product of independent variables. */
+function multiply({ coefficient, powers }: Monomial, known: Variables): Distribution {
   return affine(
-    addUp(parts),
-    1,
-    constants.reduce((total, { coefficient }) => total + coefficient, 0),
+    known.productOf(powers, () => productOf(powers)),
+    coefficient,
+    0,
   )
 }
 
-function resolveLinked(monomials: readonly Monomial[], known: Variables): Distribution {
-  if (monomials.length === 1) return multiply(monomials[0]!)
-  const common = commonPowers(monomials)
-  if (common.length > 0) {
-    const bracket = known.add(resolve(divide(monomials, common), known))
-    return multiply({ coefficient: 1, powers: [...common, { variable: bracket, power: 1 }] })
+/** The logarithms of independent factors add up. Where a factor may have either sign the product is reckoned over a lattice. */
+function productOf(powers: readonly Power[]): Distribution {
+  const [first, ...others] = powers
+  if (first && first.power === 1 && others.length === 0) return first.variable.distribution
+  if (powers.some(({ variable: { distribution } }) => distribution.low < 0 && distribution.high > 0)) {
+    return overLattice(sure([{ coefficient: 1, powers }]))
   }
-  const gathered = gatherPrivate(monomials, known)
-  return gathered ? resolve(gathered, known) : sample(monomials)
-}
-
-/** A product of independent variables: the logarithms add up. Over a lattice where a factor may have either sign. */
-function multiply(monomial: Monomial): Distribution {
-  const { coefficient, powers } = monomial
-  const { variable, power } = powers[0]!
-  if (powers.length === 1 && power === 1) return affine(variable.distribution, coefficient, 0)
-  if (powers.some(({ variable: { distribution } }) => distribution.low < 0 && distribution.high > 0)) return sample([monomial])
-  let signed = coefficient
+  let sign = 1
   const logarithms = powers.map(({ variable: { distribution }, power }) => {
     if (distribution.low >= 0) return affine(logOf(distribution), power, 0)
-    signed *= (-1) ** power
+    sign *= (-1) ** power
     return affine(logOf(affine(distribution, -1, 0)), power, 0)
   })
-  return affine(expOf(addUp(logarithms)), signed, 0)
-}
-
-function sample(monomials: readonly Monomial[]): Distribution {
-  const lattice = latticeFor(variablesOf(monomials).size + monomials.length)
-  return sampled(sampler(lattice)(monomials))
-}
-
-/** The powers that every term has. */
-function commonPowers(monomials: readonly Monomial[]): readonly Power[] {
-  return monomials[0]!.powers.filter((power) => monomials.every(({ powers }) => powers.some((other) => isSame(power, other))))
-}
-
-function divide(monomials: readonly Monomial[], common: readonly Power[]): readonly Monomial[] {
-  return monomials.map(({ coefficient, powers }) => ({
-    coefficient,
-    powers: powers.filter((power) => !common.some((other) => isSame(power, other))),
-  }))
-}
-
-function isSame(one: Power, other: Power): boolean {
-  return one.variable === other.variable && one.power === other.power
-}
-
-/**
- * Terms with the same shared powers, gathered round one new variable: 3px + 2py + qx = p(3x + 2y) + ..., where x and y are met nowhere else.
- *
- * @returns null where there is nothing to gather
- */
-function gatherPrivate(monomials: readonly Monomial[], known: Variables): readonly Monomial[] | null {
-  const met = new Map<unknown, number>()
-  for (const { variable } of monomials.flatMap(({ powers }) => powers)) met.set(variable, (met.get(variable) ?? 0) + 1)
-  const isShared = ({ variable }: Power) => met.get(variable)! > 1
-
-  const groups = new Map<string, Monomial[]>()
-  for (const monomial of monomials) {
-    const key = keyOf(monomial.powers.filter(isShared))
-    groups.set(key, [...(groups.get(key) ?? []), monomial])
-  }
-  const isSimple = (group: readonly Monomial[]) => {
-    const own = group.flatMap(({ powers }) => powers.filter((power) => !isShared(power)))
-    return group.length === 1 && (own.length === 0 || (own.length === 1 && own[0]!.power === 1))
-  }
-  if ([...groups.values()].every(isSimple)) return null
-
-  return [...groups.values()].flatMap((group) => {
-    if (isSimple(group)) return group
-    const shared = group[0]!.powers.filter(isShared)
-    const variable = known.add(resolve(addLike(divide(group, shared)), known))
-    return { coefficient: 1, powers: [...shared, { variable, power: 1 }] }
-  })
+  return affine(expOf(addUp(logarithms)), sign, 0)
 }

@@ -85,7 +85,20 @@ export function bestOfShape(shape: Shape): number {
 
 /** Whether two shapes state the same, so that one name may carry both. */
 export function sameShape(one: Shape, other: Shape): boolean {
-  return one === other || JSON.stringify(Object.entries(one).sort()) === JSON.stringify(Object.entries(other).sort())
+  return one === other || (one.shape === other.shape && parametersOf(one).every((value, i) => value === parametersOf(other)[i]))
+}
+
+function parametersOf(shape: Shape): readonly number[] {
+  switch (shape.shape) {
+    case 'exact':
+      return [shape.value]
+    case 'rectangle':
+      return [shape.low, shape.high]
+    case 'triangle':
+      return [shape.low, shape.best, shape.high]
+    case 'lognormal':
+      return [shape.best, shape.factor]
+  }
 }
 
 /** Refuses what is not a number that can be reckoned with. */

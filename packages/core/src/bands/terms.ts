@@ -35,10 +35,13 @@ export interface Variables {
   of(unknown: Unknown): Variable
   /** A new variable that no one else knows. */
   add(distribution: Distribution): Variable
+  /** The distribution of a product of powers, made once. */
+  productOf(powers: readonly Power[], make: () => Distribution): Distribution
 }
 
 export function variables(): Variables {
   const met = new Map<string, { readonly shape: Shape; readonly variable: Variable }>()
+  const products = new Map<string, Distribution>()
   let rank = 0
   return {
     of: ({ id, shape }) => {
@@ -52,6 +55,12 @@ export function variables(): Variables {
       throw badOption(id, 'this unknown has two different shapes in one question; give it one shape, or the two of them two ids')
     },
     add: (distribution) => ({ name: '', rank: rank++, distribution }),
+    productOf: (powers, make) => {
+      const key = keyOf(powers)
+      const product = products.get(key) ?? make()
+      products.set(key, product)
+      return product
+    },
   }
 }
 
@@ -100,8 +109,4 @@ export function addLike(monomials: readonly Monomial[]): readonly Monomial[] {
 /** The same text for the same product of powers. */
 export function keyOf(powers: readonly Power[]): string {
   return powers.map(({ variable, power }) => `${variable.rank}^${power}`).join(' ')
-}
-
-export function variablesOf(monomials: readonly Monomial[]): Set<Variable> {
-  return new Set(monomials.flatMap(({ powers }) => powers.map(({ variable }) => variable)))
 }

@@ -1,5 +1,5 @@
 import type { Distribution, Moments } from './distribution.js'
-import { isPoint, logOfLognormal, normal, point, TAIL, triangular, uniform } from './distribution.js'
+import { isPoint, lazily, logOfLognormal, normal, point, TAIL, triangular, uniform } from './distribution.js'
 import type { Shape } from './shapes.js'
 
 /** The distribution of a shape. */
@@ -45,7 +45,7 @@ export function expOf(d: Distribution): Distribution {
     high: Math.exp(d.high),
     cdf: (x) => (x > 0 ? d.cdf(Math.log(x)) : 0),
     quantile: (p) => Math.exp(d.quantile(p)),
-    moments: () => momentsAlong(d.low, d.high, d.cdf, Math.exp, Math.exp),
+    moments: lazily(() => momentsAlong(d.low, d.high, d.cdf, Math.exp, Math.exp)),
     logarithm: d,
   }
 }
@@ -61,30 +61,36 @@ export function logOf(d: Distribution): Distribution {
     high,
     cdf,
     quantile: (p) => Math.log(d.quantile(p)),
-    moments: () => momentsAlong(low, high, cdf, (t) => t, one),
+    moments: lazily(() => momentsAlong(low, high, cdf, (t) => t, one)),
   }
+}
+
+/** X to the power n: for an X that is never below 0, or n = 1. */
+export function powerOf(d: Distribution, n: number): Distribution {
+  return n === 1 ? d : expOf(affine(logOf(d), n, 0))
 }
 
 const one = () => 1
 
-const INTERVALS = 64
+const INTERVALS = 32
 
 /**
- * The moments of g(T) from the distribution function F of T on [a, b]: E[h(T)] = h(b) - ∫ h'(t) F(t) dt, by Simpson's rule,
- * for h = u and h = u², with u = g - g(middle) so that a narrow range loses no digits.
+ * The moments of g(T) from the distribution function F of T on [a, b]. With h(c) = 0 at the middle c, integration by parts gives
+ * E[h(T)] = ∫ h'(t) (1 - F(t)) dt over [c, b] - ∫ h'(t) F(t) dt over [a, c], by Simpson's rule, for h = u and h = u² where u = g - g(c).
  */
 function momentsAlong(a: number, b: number, cdf: (t: number) => number, g: (t: number) => number, slope: (t: number) => number): Moments {
   const step = (b - a) / INTERVALS
-  const origin = g(a + (b - a) / 2)
+  const middle = INTERVALS / 2
+  const origin = g(a + middle * step)
   let [first, second] = [0, 0]
   for (let k = 1; k < INTERVALS; k++) {
     const t = a + k * step
-    const area = (k % 2 === 0 ? 2 : 4) * slope(t) * cdf(t)
+    const reached = cdf(t)
+    const height = k < middle ? -reached : k > middle ? 1 - reached : 0.5 - reached
+    const area = (k % 2 === 0 ? 2 : 4) * height * slope(t)
     first += area
     second += 2 * area * (g(t) - origin)
   }
-  const end = g(b) - origin
-  const mean = end - ((first + slope(b)) * step) / 3
-  const square = end * end - ((second + 2 * slope(b) * end) * step) / 3
-  return { mean: origin + mean, variance: Math.max(0, square - mean * mean) }
+  const mean = (first * step) / 3
+  return { mean: origin + mean, variance: Math.max(0, (second * step) / 3 - mean * mean) }
 }
