@@ -88,7 +88,7 @@ const mostRemembered = 20_000
 function keyOf(reading: Reading, checked: Checked): string {
   const { setting, coverage, quantity, standard } = checked
   const { ratio } = numberOf(reading.amount)
-  const said = `${reading.kind}|${reading.measure}|${reading.thing}|${reading.qualifier}|${ratio}`
+  const said = `${reading.kind}|${reading.measure}|${reading.thing}|${reading.qualifier}|${reading.standard ?? ''}|${ratio}`
   return `${said}|${setting.year}|${setting.places[0]}|${coverage}|${quantity ?? ''}|${standard ?? ''}`
 }
 

@@ -1,6 +1,6 @@
 import { type Band, scaleBand } from '../bands/index.js'
-import type { ModernUnitRow, Quantity } from '../tables/index.js'
-import { kitchenNumber, roundForKitchen } from './rounding.js'
+import { exactRatio, type ModernUnitRow, type Quantity } from '../tables/index.js'
+import { kitchenNumber, type Rounded, roundForKitchen } from './rounding.js'
 import { type ModernUnit, unitsOf } from './units.js'
 
 /** One value in one modern unit. `low`, `best` and `high` are unrounded; `text` is what a cook reads. */
@@ -16,16 +16,19 @@ export interface ModernValue {
   readonly rounding: number
 }
 
+/** Kitchen words for a rounding that leaves the band: *a scant cup* when there is less than the number says. */
+function beyond({ shift, outside }: Rounded): string {
+  if (!outside) return ''
+  return shift > 0 ? ', scant' : ', generous'
+}
+
+const nameFor = (unit: ModernUnitRow, value: number): string => (value > 1 ? unit.plural : unit.singular)
+
 function kitchenText(unit: ModernUnitRow, band: Band): { text: string; rounding: number } {
-  const { value, shift, outside } = roundForKitchen(unit, band)
-  if (value === 0 && band.best > 0)
-    return {
-      text: `less than ${kitchenNumber(unit, Number(unit.step.split('/').reduce((a, b) => String(Number(a) / Number(b)))))} ${unit.label}`,
-      rounding: shift,
-    }
-  const name = value > 1 ? unit.plural : unit.label
-  const short = /^[a-z]{1,2}$/.test(unit.plural) ? unit.plural : name
-  return { text: `${kitchenNumber(unit, value)} ${short}${outside ? ' (rounded beyond its band)' : ''}`.trim(), rounding: shift }
+  const rounded = roundForKitchen(unit, band)
+  const { value, shift } = rounded
+  if (value === 0 && band.best > 0) return { text: `less than ${kitchenNumber(unit, exactRatio(unit.step).toNumber())} ${unit.singular}`, rounding: shift }
+  return { text: `${kitchenNumber(unit, value)} ${nameFor(unit, value)}${beyond(rounded)}`.trim(), rounding: shift }
 }
 
 function valueIn({ row, inBase }: ModernUnit, base: Band): ModernValue {

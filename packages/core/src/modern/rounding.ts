@@ -48,7 +48,9 @@ const tidy = (x: number): number => Number(x.toPrecision(12))
 export function roundForKitchen(unit: ModernUnitRow, band: Band): Rounded {
   if (band.best === 0) return { value: 0, shift: 0, outside: false }
   const step = stepFor(unit, band)
-  const value = tidy(Math.round(band.best / step) * step)
+  const near = tidy(Math.round(band.best / step) * step)
+  // A scale can be read closer than a kitchen would round, where rounding would leave the band.
+  const value = divisible.has(unit.id) && (near < band.low || near > band.high) ? Number(band.best.toPrecision(4)) : near
   const shift = Number((value / band.best - 1).toFixed(4))
   return { value, shift, outside: value < band.low || value > band.high }
 }

@@ -17,7 +17,7 @@ interface Candidate {
   readonly row: SenseRow
   readonly standard: StandardRow
   readonly use?: UsageRow
-  weight: number
+  readonly weight: number
 }
 
 /** A meaning less likely than this is not worth a cook's attention. Judgement. */
@@ -50,10 +50,13 @@ function candidatesAt(measure: MeasureRow, use: Use): Candidate[] {
   }
   // A sense confined to the thing that was named (a firkin of butter) speaks before those of things in general.
   const narrow = use.thing.length > 0 ? found.filter(({ row }) => row.things) : []
-  const chosen = narrow.length > 0 ? narrow : found
-  // Where usage rules out all that is left, the rows' own likelihoods decide.
-  if (chosen.length > 0 && chosen.every(({ weight }) => weight === 0)) for (const one of chosen) one.weight = one.row.likelihood ?? 1
-  return chosen
+  return narrow.length > 0 ? narrow : found
+}
+
+/** Where usage rules out all that is left, the rows' own likelihoods decide. */
+function weightsOf(candidates: readonly Candidate[]): readonly Candidate[] {
+  if (candidates.some(({ weight }) => weight > 0)) return candidates
+  return candidates.map((one) => ({ ...one, weight: one.row.likelihood ?? 1 }))
 }
 
 function weighed(question: Question, measure: MeasureRow): Candidate[] {
@@ -61,7 +64,7 @@ function weighed(question: Question, measure: MeasureRow): Candidate[] {
   const thing = namesOf(reading.thing, reading.thing ? findGood(reading.thing) : undefined)
   const total = new Map<string, Candidate>()
   for (const { year, weight } of setting.moments) {
-    const at = candidatesAt(measure, { measure: measure.id, thing, year, places: setting.places })
+    const at = weightsOf(asWorded(candidatesAt(measure, { measure: measure.id, thing, year, places: setting.places }), reading.standard))
     const sum = at.reduce((all, one) => all + one.weight, 0)
     if (sum === 0) continue
     for (const one of at) {
@@ -71,6 +74,31 @@ function weighed(question: Question, measure: MeasureRow): Candidate[] {
   }
   const all = [...total.values()].reduce((sum, one) => sum + one.weight, 0)
   return [...total.values()].map((one) => ({ ...one, weight: one.weight / all })).filter(({ weight }) => weight >= negligible)
+}
+
+/** Words in front of a measure that name its standard, by the part of a standard's id that they stand for. Common practice, no source. */
+const namedStandards: Readonly<Record<string, RegExp>> = {
+  wine: /^gallon\.wine/,
+  ale: /^gallon\.ale/,
+  beer: /^gallon\.ale/,
+  corn: /^gallon\.corn/,
+  winchester: /^gallon\.corn/,
+  imperial: /^gallon\.imperial/,
+  english: /^(?!scots)/,
+  scotch: /^scots/,
+  scots: /^scots|^pound\.(scots|tron)/,
+  irish: /irish$/,
+  troy: /^pound\.troy/,
+  avoirdupois: /^pound\.avoirdupois/,
+  tower: /^pound\.tower/,
+  apothecary: /^pound\.apothecaries/,
+}
+
+/** Only the candidates that the words themselves name (*a wine pint*), where they name any that held then and there. */
+function asWorded(candidates: readonly Candidate[], word: string | undefined): readonly Candidate[] {
+  const named = word ? namedStandards[word] : undefined
+  const meant = named ? candidates.filter(({ standard }) => named.test(standard.id)) : []
+  return meant.length > 0 ? meant : candidates
 }
 
 /** The senses that a caller's wish points at, whatever the date: by sense, by standard, or by the last part of either's name. */

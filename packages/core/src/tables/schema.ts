@@ -164,6 +164,8 @@ export interface SourceRow {
 export interface ModernUnitRow extends Attested {
   readonly id: string
   readonly label: string
+  /** What stands behind a number up to 1, and behind a larger one. */
+  readonly singular: string
   readonly plural: string
   readonly quantity: Quantity
   /** How much one is, as an exact value: `"236.5882365 ml"`. Temperatures have none: their scales are not multiples. */
@@ -473,6 +475,8 @@ export interface ThingWordRow {
   readonly count?: 'each' | 'joint' | 'dish'
   /** Words of this kind close a compound: *cowslip wine*, *lemon peel*. */
   readonly head?: boolean
+  /** A beast that joints are cut from. */
+  readonly meat?: boolean
 }
 
 /** A run of yearly wheat prices, ten at most, as their source states them. */
@@ -665,6 +669,8 @@ export interface EggPartsRow extends Attested {
 export interface EggClassRow extends Attested, Spread {
   readonly id: string
   readonly label: string
+  /** What stands behind a number up to 1, and behind a larger one. */
+  readonly singular: string
   readonly plural: string
   readonly system: string
   /** Whether each egg lies in the range, or the average of a dozen. */
@@ -762,6 +768,8 @@ export interface PennyworthRow extends SpellRow {
 export interface DishRow extends Attested {
   readonly id: string
   readonly label: string
+  /** What stands behind a number up to 1, and behind a larger one. */
+  readonly singular: string
   readonly plural: string
   readonly names: readonly string[]
   readonly shape: 'round' | 'square' | 'rectangle' | 'oval' | 'loaf'
@@ -836,4 +844,12 @@ export interface CautionRow extends Attested {
   readonly voice: 'stop' | 'change' | 'note'
   readonly text: string
   readonly touches: CautionTouch
+}
+
+/** A thickness by its name: how much flour stands against liquid, in g to 100 ml. */
+export interface BatterRow extends Attested {
+  readonly id: string
+  readonly label: string
+  readonly names: readonly string[]
+  readonly flour: Spread
 }
