@@ -37,7 +37,6 @@ const weighed: readonly [good: string, food: string, grams: number, measure: num
   ['wholemeal', '20080 Wheat flour, whole-grain', 120, cup],
   ['barley-meal', '20130 Barley flour or meal', 148, cup],
   ['oat-flour', '20132 Oat flour', 104, cup],
-  ['rice', '20050 Rice, white, medium-grain', 195, cup],
   ['rice-flour', '20061 Rice flour, white', 158, cup],
   ['starch', '20027 Cornstarch', 128, cup],
   ['arrowroot', '20003 Arrowroot flour', 128, cup],
@@ -86,6 +85,7 @@ const imperialPint = 4546.09 / 8
 const stated: readonly [good: string, source: string, density: number][] = [
   ['water', 'geo-4-5-c-74', (10 * pound) / (277.274 * 16.387064)],
   ['wheat', 'nicholson-1912', (62.5 * pound) / (2150.4202 * 16.387064)],
+  ['rice', 'acton-1845', pound / imperialPint],
   ['rye-flour', 'farmer-1896', pound / ((13 / 3) * cup)],
   ['boulted-flour', 'farmer-1896', pound / (3.875 * cup)],
   ['sugar-loaf-lump', 'leslie-1828', pound / (2 * winePint)],
