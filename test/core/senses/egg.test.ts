@@ -65,6 +65,8 @@ describe('eggs', () => {
     const senses = answer(egg, { kind: 'comparison', measure: 'weight-of-egg-whites', thing: 'almond', amount: { low: 7, high: 7 } }, 1836)
     expect(senses).toHaveLength(1)
     expect(bestOf(senses)).toBeCloseTo(7 * 45.359 * 0.57, 3)
+    const yolks = answer(egg, { kind: 'comparison', measure: 'weight-of-egg-yolks', thing: 'sugar', amount: { low: 3, high: 5 } }, 1836)
+    expect(bestOf(yolks)).toBeCloseTo(4 * 45.359 * 0.32, 3)
   })
 
   it('multiply as the words do', () => {

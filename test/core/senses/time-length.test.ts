@@ -49,6 +49,9 @@ describe('lengths', () => {
     ['length of a finger', 77],
     ['back of a knife', 1.8],
     ['thickness of a pancake', 2.5],
+    ['bigness of a pancake', 190],
+    ['thickness of a nutmeg', 18],
+    ['depth of a finger', 18],
   ])('a %s is %f mm', (measure, mm) => expect(bestOf(answer(length, { kind: 'length', measure }, 1700))).toBe(mm))
 
   it('are exact where the law is', () => expect(answer(length, { kind: 'length', measure: 'inch' }, 1700)[0]!.exact).toBe('25.4'))

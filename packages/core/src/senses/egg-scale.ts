@@ -2,7 +2,7 @@
  * *The weight of six eggs in sugar*: things that are to weigh as much as eggs, which lie in the other pan of the scale.
  */
 import { exact, product, rectangle, times, unknown } from '../bands/index.js'
-import type { Reading } from '../reading/index.js'
+import type { EggParts, Reading } from '../reading/index.js'
 import { type EggCustomRow, eggCustoms, type SizedRow, type SpellRow } from '../tables/index.js'
 import { type Batch, batchOf } from './egg-batch.js'
 import { contentsOf, eggInShell, eggOf, findEgg } from './egg-weight.js'
@@ -17,14 +17,20 @@ export function isEggs(reading: Reading): boolean {
   return reading.kind === 'counted' && reading.thing !== null && findEgg(reading.thing) !== undefined
 }
 
+/** Measures that count what lies in the other pan themselves. */
+const panOf: Readonly<Record<string, (count: number) => EggParts>> = {
+  weightofegg: (count) => ({ whole: count, yolks: 0, whites: 0 }),
+  weightofeggwhite: (count) => ({ whole: 0, yolks: 0, whites: count }),
+  weightofeggyolk: (count) => ({ whole: 0, yolks: count, whites: 0 }),
+}
+
 /** The eggs that lie in the other pan: those the words point at, or those that the measure itself counts. */
 export function eggsInPan(reading: Reading): Reading | undefined {
   const { reference, measure, amount } = reading
   if (reference && isEggs(reference)) return reference
-  const counted: Reading = { ...reading, kind: 'counted', thing: 'egg' }
-  if (keyOf(measure ?? '') === 'weightofegg') return counted
-  const whites = { whole: 0, yolks: 0, whites: amount?.low ?? 1 }
-  return keyOf(measure ?? '') === 'weightofeggwhite' ? { ...counted, eggs: counted.eggs ?? whites } : undefined
+  const count = amount?.low ?? 1
+  const eggs = panOf[keyOf(measure ?? '')]?.(count)
+  return eggs && { ...reading, kind: 'counted', thing: 'egg', eggs: reading.eggs ?? eggs }
 }
 
 function inScale(custom: EggCustomRow, bird: SizedRow, { row: spell, weight }: Weighed<SpellRow>, batch: Batch): Sense {

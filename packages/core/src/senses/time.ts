@@ -12,7 +12,7 @@ function durationIn({ reading }: Question): SizedRow | undefined {
 /**
  * Times, in seconds: by the clock, by prayers said, by the walking of a mile, by the boiling of a pot.
  *
- * @example time.name   // 'time'
+ * @example convert('two hours', { year: 1700 }).value.best   // 7200
  */
 export const time: SenseKind = {
   name: 'time',
