@@ -768,8 +768,6 @@ export interface PennyworthRow extends SpellRow {
 export interface DishRow extends Attested {
   readonly id: string
   readonly label: string
-  /** What stands behind a number up to 1, and behind a larger one. */
-  readonly singular: string
   readonly plural: string
   readonly names: readonly string[]
   readonly shape: 'round' | 'square' | 'rectangle' | 'oval' | 'loaf'
