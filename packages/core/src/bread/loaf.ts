@@ -22,8 +22,13 @@ export interface Loaf {
   readonly steps: readonly Step[]
 }
 
-/** Every loaf that a question may mean: one, but for a fixed size whose weight was changing. */
-export function bakeAll(question: LoafQuestion): readonly { baked: Baked; share: number }[] {
+/** A loaf that a question may mean, and how likely it is. */
+export interface Option {
+  readonly baked: Baked
+  readonly share: number
+}
+
+function bake(question: LoafQuestion): readonly Option[] {
   requireQuestion(question)
   const { year, place = anywhere } = question
   const kind = kindIn(question.kind ?? likeliest(kindsMeant(year)), year)
@@ -34,8 +39,26 @@ export function bakeAll(question: LoafQuestion): readonly { baked: Baked; share:
   // A horse loaf without a price is one of the three that a penny bought.
   const pence = question.coin === undefined && kind.pence ? kind.pence : coin.pence
   const [piece] = kind.piece ? fixedIn(kind.piece, year, place) : []
-  const baked = piece ? bakeFixed(piece.row, kind.id, pence, `${coin.id} ${kind.id}`) : bakePriced(question, coin, kind, pence)
-  return [{ baked: cut(piece ? { ...baked, coin: coin.id } : baked), share: 1 }]
+  const baked = piece
+    ? { ...bakeFixed(piece.row, kind.id, pence, `${coin.id} ${kind.id}`), coin: coin.id }
+    : bakePriced(question, coin, kind, pence)
+  return [{ baked: cut(baked), share: 1 }]
+}
+
+const remembered = new Map<string, readonly Option[]>()
+/** A receipt of an uncertain date asks for some forty years of three kinds; a few such are worth keeping. */
+const memory = 2000
+
+/** Every loaf that a question may mean: one, but for a fixed size whose weight was changing. */
+export function bakeAll(question: LoafQuestion): readonly Option[] {
+  const { coin, kind, year, place, market, wheat, allowance, crumb } = question
+  const key = [coin, kind, year, place, market, wheat, allowance, crumb].join('|')
+  const known = remembered.get(key)
+  if (known) return known
+  const options = bake(question)
+  if (remembered.size >= memory) remembered.clear()
+  remembered.set(key, options)
+  return options
 }
 
 /** The weight in grams: constant over shillings, times the doubt of the bench, times the doubts of its own. */
@@ -53,7 +76,7 @@ export function weightOf({ constant, doubts }: Baked, shillings: number, deviati
  *
  * @throws PottleError `bad-option` for an unknown coin or kind, a price of nothing, a negative allowance; `no-answer` before 1266, after
  * 1900, for a coin not yet struck, a kind not baked then, a place without a bench
- * @example bandOf(loafWeight({ coin: 'penny', kind: 'white', year: 1680, place: ['london', 'england', 'britain'] }).value).best   // 212 g
+ * @example bandOf(loafWeight({ coin: 'penny', kind: 'white', year: 1680, place: ['london', 'england'] }).value).best   // 212.…
  */
 export function loafWeight(question: LoafQuestion): Loaf {
   const { baked } = bakeAll(question)[0]!

@@ -56,7 +56,7 @@ function longest<Row>(words: readonly string[], from: number, index: ReadonlyMap
 /**
  * Reads the name of a loaf as a reader of phrases gives it: coin, kind, fixed size, crumb.
  *
- * @example readLoafName('two-penny white loaf')   // { coin: twopenny, kind: white, crumb: false, bread: true, other: [] }
+ * @example readLoafName('two-penny white loaf').coin.pence   // '2'
  */
 export function readLoafName(name: string): LoafName {
   const words = plain(name).split(' ').filter(Boolean)

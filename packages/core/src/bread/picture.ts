@@ -82,9 +82,10 @@ function key({ series }: Paper, coverage: number): string {
   ].join('\n')
 }
 
-/** Smaller for a long title, at six tenths of its size to a letter. */
-function titleSize(title: string): number {
-  return Math.min(23, Math.floor((plate.right - plate.left) / (0.6 * title.length)))
+/** *a penny white loaf*, *an eighteenpenny household loaf*, *a penny manchet*. */
+function nameOf({ coin, kind }: LoafPlate): string {
+  const loaf = kind === 'roll' || kind === 'manchet' ? kind : `${kind} loaf`
+  return `${/^[aeiou]/.test(coin) ? 'an' : 'a'} ${coin} ${loaf}`
 }
 
 function requireSeries(series: readonly LoafYearWeight[]): void {
@@ -99,9 +100,9 @@ function requireSeries(series: readonly LoafYearWeight[]): void {
  *
  * @returns the SVG's text
  * @throws PottleError `bad-option` for an empty series or weights that are none
- * @example drawLoafSeries(loafSeries({ coin: 'penny', kind: 'white', from: 1660, to: 1710 }), { coin: 'penny', kind: 'white', place: 'England' })
+ * @example drawLoafSeries(loafSeries({ from: 1660, to: 1710 }), { coin: 'penny', kind: 'white', place: 'England' })   // '<svg …'
  */
-export function drawLoafSeries(series: readonly LoafYearWeight[], { coin, kind, place, coverage = 0.9 }: LoafPlate): string {
+export function drawLoafSeries(series: readonly LoafYearWeight[], loaf: LoafPlate): string {
   requireSeries(series)
   const { width, height, left, right, head, foot } = plate
   const [from, to] = [series[0]!.year, series.at(-1)!.year]
@@ -109,21 +110,23 @@ export function drawLoafSeries(series: readonly LoafYearWeight[], { coin, kind, 
   const weights = weightScale(Math.min(...series.map(({ low }) => low)), Math.max(...series.map(({ high }) => high)), foot, head)
   const paper: Paper = { series, years, weights, ounces: weights.inUnits(gramsPerOunce) }
   const { light, heavy } = extremes(series)
-  const title = `The weight of ${/^[aeiou]/.test(coin) ? 'an' : 'a'} ${coin} loaf, ${kind}, ${place}, ${from === to ? from : `${from} to ${to}`}`
+  const span = `${loaf.place}, ${from === to ? from : `${from} to ${to}`}`
+  const title = `The weight of ${nameOf(loaf)}`
+  const how = weights.logarithmic ? 'Baked weight, spaced by ratio' : 'Baked weight'
   const story = `Best estimates run from ${grams(light.best)} in ${light.year} to ${grams(heavy.best)} in ${heavy.year}; the band around them runs from ${grams(Math.min(...series.map(({ low }) => low)))} to ${grams(Math.max(...series.map(({ high }) => high)))}.`
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-labelledby="loaf-title loaf-story" font-family="Georgia, 'Times New Roman', serif" fill="${ink.line}">
-<title id="loaf-title">${inXml(title)}</title>
+<title id="loaf-title">${inXml(`${title}, ${span}`)}</title>
 <desc id="loaf-story">${story}</desc>
 <rect width="${width}" height="${height}" fill="${ink.paper}"/>
 <rect x="14" y="14" width="${width - 28}" height="${height - 28}" fill="none" stroke="${ink.line}"/>
 <rect x="19" y="19" width="${width - 38}" height="${height - 38}" fill="none" stroke="${ink.line}" stroke-width="0.5"/>
-${text(left, 62, title, 'start', ` font-size="${titleSize(title)}"`)}
-${text(left, 86, weights.logarithmic ? 'baked weight, by year; weights are spaced by ratio' : 'baked weight, by year', 'start', quiet)}
+${text(left, 62, title, 'start', ' font-size="23"')}
+${text(left, 86, `${span}. ${how}.`, 'start', quiet)}
 ${ruling(paper)}
 ${curves(paper)}
 ${changes(paper)}
 ${marks(paper)}
-${key(paper, coverage)}
+${key(paper, loaf.coverage ?? 0.9)}
 </svg>
 `
 }

@@ -33,7 +33,7 @@ export interface Paper {
 }
 
 /** The look of what is said aside. */
-export const quiet = ` font-size="14" fill="${ink.quiet}"`
+export const quiet: string = ` font-size="14" fill="${ink.quiet}"`
 
 /** The lightest and the heaviest loaf of a series, by the best estimate. */
 export function extremes(series: readonly LoafYearWeight[]): { light: LoafYearWeight; heavy: LoafYearWeight } {

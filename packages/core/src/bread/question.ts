@@ -32,25 +32,31 @@ function requireShillings(parameter: string, value: number | undefined, least: s
 }
 
 /**
+ * Refuses a year without an assize, or after what these tables know of it.
+ *
+ * @throws PottleError `bad-option` for what is no year, `no-answer` for one before 1266 or after 1900
+ */
+export function requireLoafYear(year: number): void {
+  const span = `${firstLoafYear} to ${lastLoafYear}`
+  if (!Number.isInteger(year)) throw badOption('year', `${year} is not a year; give a whole number from ${span}`)
+  if (year < firstLoafYear) {
+    throw noAnswer(
+      'year',
+      `the Assize of Bread begins with the statute of ${firstLoafYear}, so no rule gives a loaf of ${year}; ask for ${span}`,
+    )
+  }
+  if (year > lastLoafYear) {
+    throw noAnswer('year', `these tables of bread end with ${lastLoafYear}, so they give no loaf of ${year}; ask for ${span}`)
+  }
+}
+
+/**
  * Refuses a question that has no sense, before anything is reckoned.
  *
  * @throws PottleError `bad-option` for a year, price or allowance that is no such thing; `no-answer` for a year without an assize
  */
 export function requireQuestion({ year, wheat, allowance }: LoafQuestion): void {
-  if (!Number.isInteger(year))
-    throw badOption('year', `${year} is not a year; give a whole number from ${firstLoafYear} to ${lastLoafYear}`)
-  if (year < firstLoafYear) {
-    throw noAnswer(
-      'year',
-      `the Assize of Bread begins with the statute of ${firstLoafYear}, so no rule gives a loaf of ${year}; ask for ${firstLoafYear} to ${lastLoafYear}`,
-    )
-  }
-  if (year > lastLoafYear) {
-    throw noAnswer(
-      'year',
-      `after ${lastLoafYear} no penny loaf followed the price of wheat in a way that these tables know; ask for ${firstLoafYear} to ${lastLoafYear}, not ${year}`,
-    )
-  }
+  requireLoafYear(year)
   requireShillings('wheat', wheat, 'above 0', (shillings) => shillings > 0)
   requireShillings('allowance', allowance, '0 or more', (shillings) => shillings >= 0)
 }

@@ -42,15 +42,8 @@ function doubtsOf(regime: AssizeRegimeRow, row: AssizeRuleRow): Unknown[] {
   return doubts
 }
 
-/**
- * The rule for a kind of bread in a year and place.
- *
- * @throws PottleError `no-answer` where that kind had no rule then
- */
-export function ruleFor(kind: LoafKindRow, year: number, places: readonly string[]): Rule {
-  const regime = regimeIn(year, places)
-  const row = assizeRules.find((one) => one.regime === regime.id && one.kind === (kind.as ?? kind.id))
-  if (!row) throw noAnswer('kind', `no rule is known for ${kind.label} in ${year}`)
+function ruleOf(row: AssizeRuleRow): Rule {
+  const regime = assizeRegimes.find(({ id }) => id === row.regime)!
   return {
     regime,
     row,
@@ -58,6 +51,20 @@ export function ruleFor(kind: LoafKindRow, year: number, places: readonly string
     gramsPerOunce: exactValue(`${regime.grains} gr`).value.toNumber(),
     doubts: doubtsOf(regime, row),
   }
+}
+
+const rules = new Map(assizeRules.map((row) => [row.id, ruleOf(row)]))
+
+/**
+ * The rule for a kind of bread in a year and place.
+ *
+ * @throws PottleError `no-answer` where that kind had no rule then
+ */
+export function ruleFor(kind: LoafKindRow, year: number, places: readonly string[]): Rule {
+  const regime = regimeIn(year, places)
+  const rule = rules.get(`${regime.id}.${kind.as ?? kind.id}`)
+  if (!rule) throw noAnswer('kind', `no rule is known for ${kind.label} in ${year}`)
+  return rule
 }
 
 /** The steps that a rule adds to a derivation: its constant over the shillings, and the ounce. */

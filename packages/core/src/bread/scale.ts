@@ -50,7 +50,7 @@ export function weightScale(low: number, high: number, foot: number, head: numbe
 
 function byDistance(high: number, foot: number, head: number): WeightScale {
   const step = roundStep(high, 7)
-  const top = Math.ceil((high * 1.05) / step) * step
+  const top = Math.ceil((high * 1.1) / step) * step
   const place = (value: number): number => foot + (value / top) * (head - foot)
   const inUnits = (grams: number): Tick[] =>
     multiples(roundStep(top / grams, 7), 0, top / grams).map((value) => ({ value, at: place(value * grams) }))
@@ -58,7 +58,7 @@ function byDistance(high: number, foot: number, head: number): WeightScale {
 }
 
 function byRatio(low: number, high: number, foot: number, head: number): WeightScale {
-  const [bottom, top] = [low / 1.35, high * 1.1]
+  const [bottom, top] = [low / 1.35, high * 1.35]
   const place = (value: number): number => foot + (Math.log(value / bottom) / Math.log(top / bottom)) * (head - foot)
   const round = Array.from({ length: 9 }, (_, i) => 10 ** (i - 2)).flatMap((power) => [power, 2 * power, 5 * power])
   const inUnits = (grams: number): Tick[] =>

@@ -47,13 +47,14 @@ function partsOver(question: Omit<LoafQuestion, 'year'>, years: readonly LoafYea
 
 /** Mean and deviation of ln(P + A) over the years, the years' own doubt included: the first two moments of the mixture. */
 function momentsOf(parts: readonly Part[]): { mean: number; deviation: number } {
-  const [only] = parts
-  // One year is that year's loaf to the last digit, so that it stays the same unknown.
-  if (parts.length === 1) return { mean: Math.log(only!.baked.shillings), deviation: only!.baked.deviation }
+  const { shillings, deviation } = parts[0]!.baked
+  // One year, or years that do not differ, give that year's loaf to the last digit, so that it stays the same unknown.
+  if (parts.every(({ baked }) => baked.shillings === shillings && baked.deviation === deviation))
+    return { mean: Math.log(shillings), deviation }
   const total = parts.reduce((sum, { weight }) => sum + weight, 0)
   const average = (of: (baked: Baked) => number): number => parts.reduce((sum, { weight, baked }) => sum + weight * of(baked), 0) / total
-  const mean = average(({ shillings }) => Math.log(shillings))
-  return { mean, deviation: Math.sqrt(average(({ shillings, deviation }) => deviation ** 2 + (Math.log(shillings) - mean) ** 2)) }
+  const mean = average((baked) => Math.log(baked.shillings))
+  return { mean, deviation: Math.sqrt(average((baked) => baked.deviation ** 2 + (Math.log(baked.shillings) - mean) ** 2)) }
 }
 
 function spanStep(parts: readonly Part[], deviation: number): Step {

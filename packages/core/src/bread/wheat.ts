@@ -60,6 +60,8 @@ function stepsFor(series: WheatSeriesRow, year: number, price: number, rows: rea
   return steps
 }
 
+const remembered = new Map<number, Wheat>()
+
 /**
  * What middle wheat cost in England in a calendar year, in shillings of the money of the time for a Winchester quarter of eight bushels.
  *
@@ -67,9 +69,17 @@ function stepsFor(series: WheatSeriesRow, year: number, price: number, rows: rea
  * the Winchester quarter, each as its series row says (Rogers 1866-87; Smith 1776, Book I, ch. XI; Curtler 1909, Appendix III).
  *
  * @throws PottleError `no-answer` before 1266 and after 1900
- * @example wheatIn(1680).shillings   // 35.56: 64/81 of the 45 s of best wheat at Windsor
+ * @example wheatIn(1680).steps.map(({ factor }) => factor)   // ['45 s a quarter', '64/81 = 35.56 s']
  */
 export function wheatIn(year: number): Wheat {
+  const known = remembered.get(year)
+  if (known) return known
+  const wheat = reckonWheat(year)
+  remembered.set(year, wheat)
+  return wheat
+}
+
+function reckonWheat(year: number): Wheat {
   const series = wheatSeries.find(({ years }) => years[0] <= year && year <= years[1])
   if (!series || year < firstLoafYear)
     throw noAnswer('year', `no wheat price is known for ${year}; the tables run from ${firstLoafYear} to ${lastLoafYear}`)

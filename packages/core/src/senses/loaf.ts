@@ -1,12 +1,15 @@
 import {
   commonness,
+  firstLoafYear,
   fixedNamed,
   kindsMeant,
   type LoafName,
   type LoafSpan,
   type LoafYear,
+  lastLoafYear,
   loavesOver,
   readLoafName,
+  requireLoafYear,
   sizesMeant,
 } from '../bread/index.js'
 import { noAnswer, PottleError } from '../error.js'
@@ -41,7 +44,7 @@ function answers({ reading, measure }: Question): boolean {
 }
 
 function wordsOf({ reading, measure }: Question): Words {
-  const names = [reading.measure ?? measure?.id ?? null, reading.thing, reading.qualifier].map((words) =>
+  const names = [reading.measure ?? measure?.id ?? null, reading.thing, reading.qualifier, reading.standard ?? null].map((words) =>
     named(words === 'none' ? null : words),
   )
   const first = <T>(of: (name: LoafName) => T | undefined): T | undefined => names.map(of).find((found) => found !== undefined)
@@ -123,8 +126,15 @@ function senseOf(span: LoafSpan, filling: Filling, alone: boolean): Sense {
   }
 }
 
+/** The years of the setting that the tables of bread reach. */
+function yearsOf({ setting }: Question): readonly LoafYear[] {
+  const within = setting.moments.filter(({ year }) => firstLoafYear <= year && year <= lastLoafYear)
+  if (within.length === 0) requireLoafYear(setting.from)
+  return within
+}
+
 function weighed(words: Words, question: Question): Sense[] {
-  const years = question.setting.moments
+  const years = yearsOf(question)
   const found: Sense[] = []
   let refusal: PottleError | undefined
   for (const filling of fillings(words, years)) {
