@@ -1,6 +1,7 @@
 import { type Band, bandOf, product, type Shape, sum, triangle, unknown } from '../bands/index.js'
 import { badOption } from '../error.js'
-import { type BrickOvenRow, brickOvens, type Spread, timeConstants } from '../tables/index.js'
+import type { Spread } from '../tables/index.js'
+import { constantOf, hoursTo, leftAfter } from './cooling.js'
 import { requireNumber, requireOvenHeat, requirePositive, tidy, toCelsius } from './degrees.js'
 import { findHeat } from './findHeat.js'
 import type { HeatName } from './reading.js'
@@ -54,33 +55,6 @@ const coverage = 0.9
 const bakehouse = toCelsius(65)
 const longest = 72
 
-const constantOf = (id: 'shut' | 'loaded'): Spread => timeConstants.find((row) => row.id === id)!.hours
-
-/** The published records that the time constants rest on. */
-export function brickOvenRecords(): readonly BrickOvenRow[] {
-  return brickOvens
-}
-
-/**
- * The time constant of an oven that cools from one temperature to another, by Newton's law: t / ln((start - room) / (end - room)).
- *
- * @param hours between the two
- * @returns hours
- * @throws PottleError `bad-option` unless start > end > room
- * @example timeConstantFrom(300, 200, 4, 20)   // 9.05…
- */
-export function timeConstantFrom(start: number, end: number, hours: number, ambient: number): number {
-  requirePositive('hours', hours, 'hours')
-  for (const [name, value] of [
-    ['start', start],
-    ['end', end],
-    ['ambient', ambient],
-  ] as const)
-    requireNumber(name, value)
-  if (!(start > end && end > ambient)) throw badOption('end', `an oven in a room of ${ambient} does not cool from ${start} to ${end}`)
-  return hours / Math.log((start - ambient) / (end - ambient))
-}
-
 function readSpread(parameter: string, value: number | Spread): Spread {
   if (typeof value === 'number') return { low: requireNumber(parameter, value), best: value, high: value }
   const { low, best, high } = value ?? {}
@@ -103,12 +77,6 @@ function readConstant(value: number | Spread | undefined): Spread {
   return spread
 }
 
-/** What is left of the difference from the room, for one time constant through a batch and one after it. */
-function leftAfter(hours: number, batchHours: number, loaded: number, shut: number): number {
-  const inside = Math.min(hours, batchHours)
-  return Math.exp(-inside / loaded - (hours - inside) / shut)
-}
-
 /** The part left, as a shape: a monotone function of the time constants, so that its ends and peak are those of the constants. */
 function leftShape(hours: number, batchHours: number, shut: Spread): Shape {
   const loaded = constantOf('loaded')
@@ -127,13 +95,6 @@ function momentAt(hours: number, start: Shape, room: number, left: Shape): OvenM
 function checkHours(hours: number): number {
   if (requireNumber('hours', hours) < 0 || hours > longest) throw badOption('hours', `${hours} hours is not between 0 and ${longest}`)
   return hours
-}
-
-/** Hours to fall from a start to a temperature, through a batch and after it. */
-function hoursTo(celsius: number, start: number, room: number, batchHours: number, loaded: number, shut: number): number {
-  const needed = Math.log((start - room) / (celsius - room))
-  const inBatch = batchHours / loaded
-  return needed <= inBatch ? needed * loaded : batchHours + (needed - inBatch) * shut
 }
 
 /**

@@ -62,13 +62,16 @@ export function wideningFor(year: number | null): number {
   return era?.widen ?? 0
 }
 
+/** An oven that is cooler than this dries nothing, in degF. Judgement. */
+const coolestOven = 100
+
 /** The ends moved out for the year, but not past the middle of the heat two steps away. */
 export function widen(core: Ends, rank: number, year: number | null): Ends {
   const by = wideningFor(year)
   const below = cores.get(rank - 2)
   const above = cores.get(rank + 2)
   return {
-    low: Math.min(core.low, Math.max(core.low - by, below ? middle(below) : Number.NEGATIVE_INFINITY)),
+    low: Math.min(core.low, Math.max(core.low - by, below ? middle(below) : coolestOven)),
     high: Math.max(core.high, Math.min(core.high + by, above ? middle(above) : Number.POSITIVE_INFINITY)),
   }
 }

@@ -1,4 +1,4 @@
-import { type Citation, type Grade, heatWitnesses } from '../tables/index.js'
+import { type Citation, type Grade, heatWitnesses, ovenTests } from '../tables/index.js'
 import { claimsOf, type Ends, votes, wideningFor } from './consensus.js'
 import { tidy } from './degrees.js'
 import type { Found } from './found.js'
@@ -37,6 +37,14 @@ function namingStep({ heat, relation, goods, via }: Found): HeatStep {
       sources: goods.source,
     }
   if (via === 'degrees') return { text: 'the phrase states the temperature', factor: '1', grade: 'standard', checked: 'none', sources: [] }
+  if (via === 'test')
+    return {
+      text: `a test that stands for a ${heatRow(heat).label} oven`,
+      factor: `rank ${heatRow(heat).rank}`,
+      grade: 'judgement',
+      checked: 'none',
+      sources: distinct(ovenTests.filter((row) => row.heat === heat).flatMap(({ source }) => source)),
+    }
   const seen = heatWitnesses.filter((row) => row.heat === heat)
   const sources = distinct(seen.flatMap(({ source }) => source))
   const { label, rank, source, grade, checked } = heatRow(heat)
@@ -46,8 +54,8 @@ function namingStep({ heat, relation, goods, via }: Found): HeatStep {
     : { text, factor: `rank ${rank}`, grade, checked, sources: source }
 }
 
-function degreeSteps({ heat, via, relation }: Found, year: number | null): readonly HeatStep[] {
-  if (relation || via === 'goods' || via === 'degrees') return []
+function degreeSteps({ heat, via, relation, core: { best } }: Found, year: number | null): readonly HeatStep[] {
+  if (relation || via === 'goods' || via === 'degrees' || (via === 'test' && best !== undefined)) return []
   const row = heatRow(heat)
   const core = coreOfHeat(heat)
   const by = wideningFor(year)

@@ -1,5 +1,4 @@
 import type { Band } from '../bands/index.js'
-import { badOption } from '../error.js'
 import { type Ends, method, widen } from './consensus.js'
 import { tidy, toCelsius } from './degrees.js'
 import { stepsOf } from './derivation.js'
@@ -12,6 +11,7 @@ import { ofFire } from './relations.js'
 import { coreOfHeat, heatRow } from './scale.js'
 import { modernSettings } from './settings.js'
 import { type Word, wordsOf } from './words.js'
+import { readYear } from './year.js'
 
 /** Nine times in ten, by the method of the scale. */
 const coverage = 0.9
@@ -36,7 +36,7 @@ const fireNote = 'Of a fire the word gives the order alone; the degrees are thos
 
 function bandOfFound({ core, heat, via, relation }: Found, year: number | null): Band {
   // Relations, goods and stated degrees bring their whole doubt with them; the scale's own words are widened for their years.
-  const settled = relation !== undefined || via === 'goods' || via === 'degrees'
+  const settled = relation !== undefined || via === 'goods' || via === 'degrees' || (via === 'test' && core.best !== undefined)
   if (!settled) return bandForYear(core, heatRow(heat).rank, year)
   const best = core.best ?? (core.low + core.high) / 2
   return { low: tidy(toCelsius(core.low)), best: tidy(toCelsius(best)), high: tidy(toCelsius(core.high)), coverage }
@@ -72,12 +72,6 @@ function assemble(phrase: string, words: readonly Word[], found: Found, year: nu
     then,
     method,
   }
-}
-
-function readYear(year: number | undefined): number | null {
-  if (year === undefined) return null
-  if (!Number.isInteger(year) || year < 1000 || year > 2100) throw badOption('year', `${String(year)} is not a year from 1000 to 2100`)
-  return year
 }
 
 /**

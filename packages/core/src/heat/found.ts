@@ -10,7 +10,7 @@ export interface Found {
   /** In degF. */
   readonly core: Ends & { readonly best?: number }
   /** Which way the phrase names its heat. */
-  readonly via: 'words' | 'relation' | 'comparison' | 'goods' | 'degrees'
+  readonly via: 'words' | 'relation' | 'comparison' | 'goods' | 'degrees' | 'test'
   readonly relation?: HeatRelationRow
   readonly goods?: BakeGoodRow
   /** Of the heat itself, where the words had several meanings. */

@@ -18,6 +18,9 @@ export interface GasMark {
 const markOne = 275
 const step = 25
 
+/** How a dial shows the marks that are not whole. */
+export const markSigns: Readonly<Record<string, string>> = { '1/4': '¼', '1/2': '½' }
+
 /**
  * The temperature of a gas mark by its definition, in degF: 275 + 25 (mark - 1), and 275 + 25 log2(mark) below mark 1.
  *

@@ -1,17 +1,13 @@
-export {
-  type BrickOven,
-  type BrickOvenOptions,
-  brickOven,
-  brickOvenRecords,
-  type OvenMoment,
-  ovenAfter,
-  timeConstantFrom,
-} from './brick.js'
+export { type Body, minutesToReach } from './body.js'
+export { type BrickOven, type BrickOvenOptions, brickOven, type OvenMoment, ovenAfter } from './brick.js'
 export { allHeats, heatById, type OvenHeat } from './catalogue.js'
-export { type Body, firstTerm, fourierFor, minutesToReach, type Solid, type Term, temperatureLeft } from './conduction.js'
+export { firstTerm, fourierFor, type Solid, type Term, temperatureLeft } from './conduction.js'
 export { method } from './consensus.js'
+export { brickOvenRecords, timeConstantFrom } from './cooling.js'
 export { convertDegrees, type DegreeScale } from './degrees.js'
 export type { Dish } from './dish.js'
+export { type CoolingCurveOptions, drawCoolingCurve } from './drawCurve.js'
+export { drawHeatScale, type HeatScaleOptions } from './drawScale.js'
 export { allFanRules, fanSetting, fanTime } from './fan.js'
 export { findHeat } from './findHeat.js'
 export { allGasMarks, type GasMark, gasMarkExact, gasMarkNearest, gasMarkToFahrenheit } from './gas.js'

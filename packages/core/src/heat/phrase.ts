@@ -8,6 +8,7 @@ import { comparatives, grammatical, later, noHeats, ovens } from './grammar.js'
 import { byAdjectives } from './mentions.js'
 import { afterwards, asFor, byComparison, byEquation } from './relations.js'
 import { heatNearest, heatRow } from './scale.js'
+import { bySign } from './signs.js'
 import { keyOf, type Word } from './words.js'
 
 const degreesSaid = /(-?\d{1,5}(?:\.\d{1,3})?)\s{0,3}(?:°|deg(?:rees?)?\.?)?\s{0,3}(f|c|r|fahrenheit|celsius|centigrade|r[eé]aumur)\b/i
@@ -47,7 +48,7 @@ function weighCooling(named: Found, cooling: Found): Found {
 
 /** What the words come to, whichever way they say it. */
 export function findIn(words: readonly Word[], year: number | null): Found | undefined {
-  const told = byComparison(words, (rest) => findIn(rest, year)) ?? byEquation(words, year)
+  const told = bySign(words) ?? byComparison(words, (rest) => findIn(rest, year)) ?? byEquation(words, year)
   if (told) return told
   const cooling = afterwards(words)
   const named = byAdjectives(words, year)

@@ -1,11 +1,12 @@
 import { badOption, noAnswer } from '../error.js'
 import { type BakeFoodRow, bakeFoods, type Citation, doneness, type Spread } from '../tables/index.js'
 import { firstTerm } from './conduction.js'
-import { requireNumber, requireOvenHeat, requirePositive, tidy, toCelsius } from './degrees.js'
+import { requireNumber, requireOvenHeat, requirePositive, tidy } from './degrees.js'
 import { type Dish, type Pace, paceOf } from './dish.js'
 import { fanTime, usualFanRule } from './fan.js'
+import { assumptionsOf, sameHeat, warningsFor } from './planNotes.js'
 import type { HeatName } from './reading.js'
-import { type Content, type CoreTemperature, coreFor, coreTemperature } from './safety.js'
+import { type Content, type CoreTemperature, coreFor } from './safety.js'
 import { bestOfHeat, heatNearest, heatOfRank } from './scale.js'
 import { type OvenSettings, ovenSettings } from './settings.js'
 
@@ -47,8 +48,6 @@ export interface BakePlan {
   readonly sources: readonly Citation[]
 }
 
-const kitchenSlack = 1e-9
-
 function foodOf(name: string): BakeFoodRow {
   const sought = String(name).trim().toLowerCase()
   const row = bakeFoods.find((food) => food.id === sought) ?? bakeFoods.find((food) => food.names.includes(sought))
@@ -71,7 +70,7 @@ function slowness({ conductivity, start, done }: BakeFoodRow, { depth }: Pace, c
 
 function requireBaking(parameter: string, celsius: number, { label, done }: BakeFoodRow): number {
   requireOvenHeat(parameter, celsius)
-  if (celsius <= done + kitchenSlack)
+  if (celsius <= done + sameHeat)
     throw noAnswer(parameter, `an oven of ${celsius} degC never brings the middle of ${label} to ${done} degC`)
   return celsius
 }
@@ -97,26 +96,6 @@ function scale(minutes: number, ratio: number, exponent: Spread, oven: number): 
   return { early: Math.min(...times), nominal: times[1]!, late: Math.max(...times) }
 }
 
-function warningsFor(food: BakeFoodRow, celsius: number): readonly string[] {
-  const floors = food.core.map(coreTemperature).filter(({ of }) => of === 'oven')
-  return floors
-    .filter(({ degF }) => celsius < toCelsius(degF[0]) - kitchenSlack)
-    .map(
-      ({ degF, source, year }) =>
-        `An oven below ${degF[0]} °F (${Math.round(toCelsius(degF[0]))} °C) is not safe for roasting meat or poultry (${source}, ${year}).`,
-    )
-}
-
-function assumptionsOf(options: BakePlanOptions, food: BakeFoodRow, lowered: boolean): readonly string[] {
-  return [
-    `Time goes as the thickness to the power ${food.exponent.low} to ${food.exponent.high}, ${food.exponent.best} the likeliest; the square would need a surface at oven heat at once.`,
-    'Heat goes in by conduction from all sides; crust, steam, rising and the colour of the tin are left out.',
-    ...(lowered ? ['More than twice as deep: the oven is set one step lower, and the time is for that oven.'] : []),
-    ...(options.to.celsius !== undefined ? [`The middle is taken to be done at ${food.done} °C.`] : []),
-    ...(options.fan ? ['A fan oven is looked at sooner by its rule.'] : []),
-  ]
-}
-
 const round = (minutes: number): number => tidy(Math.round(minutes * 10) / 10)
 
 /**
@@ -129,6 +108,7 @@ const round = (minutes: number): number => tidy(Math.round(minutes * 10) / 10)
  */
 export function bakePlan(options: BakePlanOptions): BakePlan {
   const { from, to, fan = false, fanRule = usualFanRule, contains = [] } = options
+  if (!from || !to) throw badOption(from ? 'to' : 'from', 'give a dish with its shape and size')
   const food = foodOf(options.food)
   requirePositive('from.minutes', requireNumber('from.minutes', from.minutes), 'minutes')
   const paces = [paceOf(from, 'from'), paceOf(to, 'to')] as const
@@ -155,7 +135,7 @@ export function bakePlan(options: BakePlanOptions): BakePlan {
     ratio: tidy(ratio),
     signs: food.signs.map((sign) => doneness.find((row) => row.id === sign)!.sign),
     core,
-    assumptions: assumptionsOf(options, food, lowered),
+    assumptions: assumptionsOf(food, { lowered, moved: to.celsius !== undefined, fan }),
     warnings: warningsFor(food, celsius),
     sources: [...food.source, ...(core?.sources ?? [])],
   }

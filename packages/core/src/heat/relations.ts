@@ -7,6 +7,7 @@ import { heatNearest, heatOfRank, heatRow } from './scale.js'
 import { keyOf, type Word } from './words.js'
 
 const as = keyOf('as')
+const half = keyOf('half')
 const highest = 'fierce'
 
 function related(words: readonly Word[], { known, from, to }: Match<HeatRelationRow>): Found {
@@ -62,7 +63,7 @@ export function afterwards(words: readonly Word[]): Found | undefined {
 const shifted = (found: Found, steps: number, used: readonly number[], words: string): Found => {
   const { id, label } = heatOfRank(heatRow(found.heat).rank + steps)
   const what = found.relation?.label ?? found.goods?.label ?? heatRow(found.heat).label
-  return plainly(id, 'comparison', [...found.used, ...used], [`${words} than "${what}": read as ${label}.`])
+  return plainly(id, 'comparison', [...found.used, ...used], [`${words}, compared with "${what}": read as ${label}.`])
 }
 
 /** *Slower than for bread*, *much hotter than for manchet*. `rest` reads what it is compared with. */
@@ -72,6 +73,8 @@ export function byComparison(words: readonly Word[], rest: (words: readonly Word
   const standard = words.findIndex(({ key }, i) => i > at && than.has(key))
   if (at < 0 || standard < 0) return undefined
   const compared = rest(words.slice(standard + 1))
+  // *No hotter than for a custard* sets the same heat and forbids more.
+  if (compared && negating.has(words[at - 1]?.key ?? '')) return compared
   const steps = much.has(words[at - 1]?.key ?? '') ? 2 : 1
   return compared && shifted(compared, way * steps, [words[at]!.at], words[at]!.text.toLowerCase())
 }
@@ -86,7 +89,9 @@ export function byEquation(words: readonly Word[], year: number | null): Found |
   const rest = words.slice(match.to + 1)
   const used = places(words, at, match.to)
   const compared = asFor(rest)
-  const denied = words.slice(0, at).some(({ key }) => negating.has(key))
+  const before = words.slice(0, at)
+  const denied = before.some(({ key }) => negating.has(key))
+  if (compared && before.some(({ key }) => key === half)) return shifted(compared, -2, used, 'half as hot')
   if (compared) return denied ? shifted(compared, -1, used, 'cooler') : { ...compared, used: [...compared.used, ...used] }
   return rest.some(({ key }) => utmost.has(key)) && next === as
     ? plainly(highest, 'words', [...used, ...rest.map((word) => word.at)])

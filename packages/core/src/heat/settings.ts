@@ -2,7 +2,7 @@ import type { Band } from '../bands/index.js'
 import { findUnit, type ModernValue } from '../modern/index.js'
 import { requireOvenHeat, tidy, toFahrenheit } from './degrees.js'
 import { fanSetting, usualFanRule } from './fan.js'
-import { type GasMark, gasMarkExact, gasMarkNearest } from './gas.js'
+import { type GasMark, gasMarkExact, gasMarkNearest, markSigns } from './gas.js'
 
 /** A gas mark as a dial has it and as the rule has it. */
 export interface GasSetting extends ModernValue {
@@ -21,7 +21,6 @@ export interface OvenSettings {
 }
 
 const dialStep = 5
-const markSigns: Readonly<Record<string, string>> = { '1/4': '¼', '1/2': '½' }
 
 function setting(unit: string, { low, best, high }: Band, sign: string, step: number = dialStep): ModernValue {
   const set = Math.round(best / step) * step

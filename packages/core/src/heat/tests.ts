@@ -84,6 +84,7 @@ const farthest = 1
 /** Rows this much farther than the nearest still speak. */
 const besides = 0.3
 
+/** The tests of the books nearest to what was seen; none where the nearest is far. */
 function matching({ kind, seconds, colour }: OvenSign): readonly OvenTestRow[] {
   const shade = colour === undefined ? undefined : colours.indexOf(colour)
   const ranked = ovenTests.filter((row) => row.kind === kind).map((row) => ({ row, off: distance(row, seconds, shade) }))
@@ -119,7 +120,16 @@ function checkSign({ kind, seconds, colour }: OvenSign): void {
  */
 export function heatFromTest(sign: OvenSign): TestReading {
   checkSign(sign)
+  const reading = readTest(sign)
+  if (!reading)
+    throw noAnswer('seconds', `no book has a ${sign.kind} test like that: less than half or more than twice the time, or another colour`)
+  return reading
+}
+
+/** As `heatFromTest`, with nothing where no book has a test like it. */
+export function readTest(sign: OvenSign): TestReading | undefined {
   const rows = matching(sign)
+  if (rows.length === 0) return undefined
   const best = median(rows.map(middleOf))
   const by = celsiusSteps(slack)
   // Where all the tests name one heat, that is the answer; else the heat nearest to their middle.

@@ -1,14 +1,36 @@
 import { capacity } from './capacity.js'
+import { coin } from './coin.js'
 import { comparison } from './comparison.js'
+import { consistency } from './consistency.js'
 import { count } from './count.js'
 import { egg } from './egg.js'
+import { temperature } from './heat.js'
+import { length } from './length.js'
 import { loaf } from './loaf.js'
+import { pennyworth } from './pennyworth.js'
+import { piece } from './piece.js'
 import type { Question, SenseKind } from './sense.js'
+import { time } from './time.js'
 import { vessel } from './vessel.js'
 import { weight } from './weight.js'
 
 /** Every kind of measure, in the order they are asked: those of narrow words before those of wide ones. A new kind is a new file and a new entry here. */
-const kinds: readonly SenseKind[] = [loaf, egg, comparison, vessel, weight, capacity, count]
+const kinds: readonly SenseKind[] = [
+  temperature,
+  time,
+  length,
+  consistency,
+  loaf,
+  pennyworth,
+  egg,
+  coin,
+  comparison,
+  vessel,
+  weight,
+  capacity,
+  piece,
+  count,
+]
 
 /** The first kind that knows what to do with a question; undefined where none does. */
 export function kindFor(question: Question): SenseKind | undefined {
