@@ -1,7 +1,7 @@
 import type { Range } from './reading.js'
 import type { Line } from './tokens.js'
 import { the } from './vocabulary.js'
-import { mark, Role } from './word.js'
+import { mark, Role, type Word } from './word.js'
 
 /** A number in words or digits, and the token after it. */
 export interface Value {
@@ -38,7 +38,8 @@ export function addedPart(line: Line, at: number): Value | null {
   if (line.is(next, Role.Half)) return line.at(next + 1) === the.crown ? null : counted(line.value(next), next + 1)
   if (next > at + 1) return line.is(next, Role.Part) ? counted(line.value(next), next + 1) : null
   if (line.is(next, Role.Part)) return counted(line.value(next), next + 1)
-  if (line.is(next, Role.Cardinal) && line.is(next + 1, Role.Part)) return counted(line.value(next) * line.value(next + 1), next + 2)
+  if (line.is(next, Role.Cardinal) && line.is(next + 1, Role.Part | Role.Half))
+    return counted(line.value(next) * line.value(next + 1), next + 2)
   return null
 }
 
@@ -133,13 +134,16 @@ export function rangeTail(line: Line, at: number): Value | null {
   return high === null || high.article ? null : high
 }
 
+/** *good*, *large* and *small* stand behind their number; before it they belong to what went before: *shred small, a pound of*. */
+const shifts = (word: Word): boolean => word === the.full || ((word.roles & Role.Qualifier) !== 0 && (word.roles & Role.Describing) === 0)
+
 /** Words that shift an amount stand before it: *about*, *better than*, *not quite*, *rather more than*. */
 function leadingQualifier(line: Line, at: number): { qualifier: string | null; end: number } {
   let qualifier: string | null = null
   let end = at
   while (end < at + 4) {
     const word = line.at(end)
-    if ((word.roles & Role.Qualifier) !== 0) qualifier = word.qualifier
+    if (shifts(word)) qualifier = word.qualifier
     else if (word !== the.than && word !== the.of && !(end > at && word === the.to) && !line.is(end, Role.Degree)) break
     else if (qualifier === null && (word === the.than || word === the.of || word === the.to)) break
     end++

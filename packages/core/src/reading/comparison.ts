@@ -278,7 +278,7 @@ export function weightOfAt(context: Context, start: number): Statement | null {
   const parts = line.is(at, Role.White | Role.Yolk) ? at : -1
   if (parts >= 0 && line.at(at + 1) === the.of) at += 2
   const amount = amountAt(line, at)
-  if (amount === null) return null
+  if (amount === null) return weightOfThing(context, start, at)
   let end = line.is(amount.end, Role.White | Role.Yolk) ? amount.end : pastDescribing(line, amount.end)
   let measure: string
   let { low, high } = amount
@@ -301,6 +301,22 @@ export function weightOfAt(context: Context, start: number): Statement | null {
     end++
   }
   return ofWhat(context, start, end, measure, { low, high })
+}
+
+/** *the weight of the eggs in sugar*: as much sugar as the eggs weigh. */
+function weightOfThing(context: Context, start: number, at: number): Statement | null {
+  const { line } = context
+  const other = thingAt(line, at, false)
+  if (other === null || line.at(other.end) !== the.in) return null
+  const thing = thingAt(line, other.end + 1, context.phrase)
+  if (thing === null) return null
+  return statement('comparison', start, thing.end, {
+    amount: once,
+    measure: 'equal-weight',
+    thing: thing.name,
+    refers: true,
+    beside: other.name,
+  })
 }
 
 /** The thing of a weight, behind it (*in sugar*, *of mace*) or before it (*of ginger, the weight of five groats*). */

@@ -1,8 +1,8 @@
 import { type Amount, amountAt, rangeTail } from './amount.js'
-import { pastQualifiers } from './measured.js'
 import { type Context, type Statement, statement } from './statement.js'
 import { type Thing, thingAt } from './thing.js'
 import type { Line } from './tokens.js'
+import { pastQualifiers } from './unit.js'
 import { the } from './vocabulary.js'
 import { Role } from './word.js'
 
@@ -10,15 +10,16 @@ import { Role } from './word.js'
 function jointAt(line: Line, thing: Thing): { name: string; end: number } | null {
   if (line.at(thing.end) !== the.of) return null
   const beast = thingAt(line, thing.end + 1, false)
-  if (beast === null) return null
+  if (beast === null || !(beast.row?.meat || beast.row?.count === 'joint')) return null
   if (beast.row?.count !== 'joint') return { name: `${thing.name} of ${beast.name}`, end: beast.end }
   const inner = jointAt(line, beast)
   return inner === null ? null : { name: `${thing.name} of ${inner.name}`, end: inner.end }
 }
 
-/** Behind *like a*, *as a*, *the size of a* a thing is an example, not an ingredient. */
-function isExample(line: Line, start: number): boolean {
+/** Behind *like a*, *as a*, *the size of a* a thing is an example, and behind *makes* and *into* it is what the receipt yields. */
+function isExample(line: Line, start: number, article: boolean): boolean {
   const before = line.at(start - 1)
+  if (!article) return before === the.into || before.text === 'make'
   if (before === the.as || before === the.like || before === the.than || before === the.for) return true
   return before === the.of && line.is(start - 2, Role.Size | Role.Dimension)
 }
@@ -40,7 +41,7 @@ function pieceBehind(line: Line, thing: Thing): string | null {
 export function countedAt(context: Context, start: number): Statement | null {
   const { line } = context
   const amount = amountAt(line, start)
-  if (amount === null || amount.each || (amount.article && isExample(line, start))) return null
+  if (amount === null || amount.each || isExample(line, start, amount.article)) return null
   // "a little onion" is some of one; "two little onions" are small.
   if (amount.article && line.at(amount.end) === the.little) return null
   const each = line.is(amount.end, Role.Each)
@@ -69,9 +70,11 @@ export function countedAt(context: Context, start: number): Statement | null {
   })
 }
 
+const uncounted = new Set(['water', 'juice', 'liquor', 'broth', 'syrup', 'oil', 'spirit'])
+
 /** A mass may be counted by a number in so many words: *eight spinages*. */
 function isPlural(line: Line, amount: Amount, thing: Thing): boolean {
-  return !amount.article && amount.high > 1 && !thing.row?.head && line.text[line.end(thing.end - 1) - 1] === 's'
+  return !amount.article && amount.high > 1 && !uncounted.has(thing.name) && line.text[line.end(thing.end - 1) - 1] === 's'
 }
 
 /** *lemons, 2*: in lists the number stands behind its thing. */

@@ -143,13 +143,16 @@ function clauseAt(line: Line, at: number, tally: Tally, plain: boolean): Clause 
   return allAt(line, at, tally) ?? withoutAt(line, at, tally) ?? (plain ? null : besideAt(line, at, tally))
 }
 
-/** *whites and all*, *yolks and whites*, *with their whites*. */
+/** *whites and all*, *yolks and whites*, *with their whites*, *whites only*. */
 function allAt(line: Line, at: number, tally: Tally): Clause | null {
   const all = (end: number): Clause => ({ effect: 'all', part: 'whites', count: tally.stated, end })
   if (line.is(at, parted) && line.at(at + 1) === the.and) {
     const other = pastDeterminers(line, at + 2)
     if (line.at(at + 2) === the.all) return all(at + 3)
     if (line.is(other, parted) && partOf(line, at) !== partOf(line, other)) return line.at(other + 1) === the.of ? null : all(other + 1)
+  }
+  if (line.is(at, parted) && line.at(at + 1).text === 'only') {
+    return { effect: 'take', part: partOf(line, at) === 'whites' ? 'yolks' : 'whites', count: tally.stated, end: at + 2 }
   }
   const own = line.at(at) === the.their && line.is(at + 1, Role.White)
   return own && tally.partsOnly && !removedAt(line, at + 2) ? all(at + 2) : null
@@ -229,6 +232,8 @@ function besideAt(line: Line, at: number, tally: Tally): Clause | null {
 /** Eggs, yolks or whites with their number, and every clause that changes it. */
 export function eggsAt(line: Line, start: number): EggsFound | null {
   let at = pastDescribingEggs(line, start)
+  // "beat the yolks": the verb is no part of the statement.
+  if (at > start && line.is(start, Role.Plain)) return null
   if (line.is(at, parted)) return partsOfEggs(line, at)
   const amount = amountAt(line, start)
   if (amount === null || (amount.article && line.at(amount.end) === the.little)) return null
@@ -244,7 +249,7 @@ export function eggsAt(line: Line, start: number): EggsFound | null {
   if (line.at(at + 1) === the.of && !line.is(of, Role.Egg) && !line.is(of, Role.Article)) return null
   const egg = line.is(of, Role.Article) ? pastDescribingEggs(line, of + 1) : of
   const end = line.is(egg, Role.Egg) ? egg + 1 : at + 1
-  if (end === at + 1 && amount.article) return null
+  if (end === at + 1 && (amount.article || count < 1)) return null
   // A bare number before *white* may belong to something else: "two white onions".
   if (end === at + 1 && line.is(at, Role.White) && (line.at(end).thing !== null || line.is(end, Role.Describing))) return null
   return settle(line, end, onlyPart(partOf(line, at), count), amount, amount.qualifier)

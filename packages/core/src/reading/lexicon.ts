@@ -233,7 +233,7 @@ function nameParts(name: string): string[] {
 /** What the ending of an unknown word tells: *-ed* describes a thing, *-ing* and *-ly* end its name. */
 function guessedRoles(folded: string): number {
   if (folded.length < 5) return 0
-  if (folded.endsWith('ed')) return Role.Describing
+  if (folded.endsWith('ed') || (folded.endsWith('est') && folded.length > 6)) return Role.Describing
   if (folded.endsWith('ing') || folded.endsWith('eth')) return Role.Plain
   return folded.endsWith('ly') ? Role.Adverb : 0
 }

@@ -1,7 +1,7 @@
 import type { MeasureWordRow } from '../tables/index.js'
 import type { Amount } from './amount.js'
 import { type Context, type Statement, statement } from './statement.js'
-import { longestName, type Named, pastDescribing, thingAt } from './thing.js'
+import { longestName, type Named, pastDescribing, sharedThings, thingAt } from './thing.js'
 import type { Line } from './tokens.js'
 import { the } from './vocabulary.js'
 import { Role } from './word.js'
@@ -93,7 +93,8 @@ function loafOf(
 export function worthAt(context: Context, start: number, amount: Amount, unit: Named<MeasureWordRow>): Statement {
   const { line } = context
   const of = line.at(unit.end) === the.of
-  const thing = of ? thingAt(line, unit.end + 1, true) : null
+  const first = thingAt(line, of ? unit.end + 1 : unit.end, of)
+  const thing = first === null ? null : sharedThings(line, first, false)
   const pence = unit.row.worth ?? 1
   const cents = unit.row.id === 'centsworth'
   return statement('priced', start, thing?.end ?? unit.end, {
@@ -101,6 +102,7 @@ export function worthAt(context: Context, start: number, amount: Amount, unit: N
     measure: cents ? 'centsworth' : 'pennyworth',
     thing: thing?.name ?? null,
     qualifier: amount.qualifier,
+    ...(thing !== null && thing.names.length > 1 && { things: thing.names }),
     ...(thing !== null && thing.row === null && { unknown: pastDescribing(line, thing.start) }),
   })
 }

@@ -74,10 +74,12 @@ export function pastDescribing(line: Line, start: number): number {
   const describing = Role.Describing | Role.Determiner | Role.Adverb | Role.Qualifier | Role.Degree | Role.Standard
   let at = start
   while (at < start + mostWords) {
-    if (longestName(line, at, 'thing') !== null) return at
+    const named = longestName(line, at, 'thing')
+    // "a round sponge cake" is no round of anything.
+    if (named !== null && (named.row.count !== 'joint' || line.at(named.end) === the.of || !line.is(at, Role.Describing))) return at
     const word = line.at(at)
     if ((word.roles & (Role.PartOf | Role.Describing)) !== 0 && line.at(at + 1) === the.of) at += 2
-    else if ((word.roles & describing) !== 0 || word === the.any) at++
+    else if (((word.roles & describing) !== 0 && word !== the.as && word !== the.so) || word === the.any) at++
     else if (
       at > start &&
       (word === mark.comma || word === the.and || word === the.or) &&
@@ -106,7 +108,7 @@ function nounAt(line: Line, start: number): Thing | null {
   let row = flowersAt(line, first)
   let name = row.label
   for (let more = longestName(line, end, 'thing'); more !== null && end < start + mostWords; more = longestName(line, end, 'thing')) {
-    if (line.at(end).measure?.class === 'piece') break
+    if (line.at(end).measure?.class === 'piece' || !(more.row.head || more.row.count === 'dish')) break
     const label = flowersAt(line, more).label
     name = name === label ? name : `${name} ${label}`
     row = more.row

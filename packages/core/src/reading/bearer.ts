@@ -1,0 +1,110 @@
+import type { Amount } from './amount.js'
+import type { Stated } from './stated.js'
+import type { Context } from './statement.js'
+import { sharedThings, type Thing, thingAt } from './thing.js'
+import type { Line } from './tokens.js'
+import { isEmptyVessel } from './unit.js'
+import { the } from './vocabulary.js'
+import { mark, Role } from './word.js'
+
+/** What a measure is of, and where the statement starts and ends with it. */
+export interface Bearer {
+  readonly thing: Thing | null
+  readonly each: boolean
+  readonly start: number
+  readonly end: number
+}
+
+/** What a receipt makes and then cuts up: *a sheet of paste* is a step, not an ingredient. */
+const madeHere = new Set(['paste', 'dough', 'batter'])
+
+/** Commas and words such as *of each of these* between a thing and its amount. */
+const isBetween = (line: Line, at: number): boolean =>
+  line.at(at) === mark.comma ||
+  line.at(at) === the.of ||
+  line.at(at) === the.both ||
+  line.is(at, Role.Each | Role.Describing | Role.Determiner)
+
+const isUnknown = (line: Line, at: number): boolean => line.at(at).roles === 0
+
+/** Whether the last thing named stands right before an amount: *mace, 2 blades*. */
+export function standsBehind({ line, loose }: Context, amount: Amount): boolean {
+  const last = loose.at(-1)
+  if (last === undefined) return false
+  // "drink two spoonfuls": a word that may be a verb needs its comma.
+  if (last.end === amount.start && last.end === last.start + 1 && line.is(last.start, Role.Plain)) return false
+  let at = last.end
+  while (at < amount.start && (isBetween(line, at) || (amount.each && isUnknown(line, at)))) at++
+  return at === amount.start
+}
+
+/**
+ * The thing of a measure: behind it (*a pint of cream*, *2 lb. flour*), before it (*cream, 1 pint*; *a ham of ten pounds*),
+ * or a whole list before it (*sage, rue and mint, of each a handful*).
+ *
+ * @returns null when the words make no measure after all
+ */
+export function bearerOf(context: Context, stated: Stated, amount: Amount): Bearer | null {
+  const { line } = context
+  const { at, of, each } = pastEach(line, stated.end, amount.each)
+  const listed = standsBehind(context, amount)
+  const behind = of || each || !isEmptyVessel(line, at) ? thingAt(line, at, of) : null
+  if (behind !== null && !(listed && isParted(line, stated.end, behind))) {
+    if (stated.unit.class === 'piece' && madeHere.has(behind.name)) return null
+    const thing = sharedThings(line, behind, each)
+    return { thing, each, start: amount.start, end: thing.end }
+  }
+  if (of) return { thing: null, each, start: amount.start, end: stated.end }
+  const bearer = listed ? groupBefore(context, each || line.is(amount.start - 1, Role.Each)) : bearerBefore(context, amount.start - 1)
+  if (bearer === null) return { thing: null, each, start: amount.start, end: at }
+  return { thing: bearer, each: each || bearer.names.length > 1, start: bearer.start, end: at }
+}
+
+/** Skips *of*, *each*, *of each of* behind a measure. */
+function pastEach(line: Line, start: number, known: boolean): { at: number; of: boolean; each: boolean } {
+  let at = start
+  let each = known
+  if (line.is(at, Role.Each)) {
+    each = true
+    at++
+  }
+  const of = line.at(at) === the.of
+  if (!of) return { at, of, each }
+  at++
+  if (!line.is(at, Role.Each) || line.at(at) === the.every) return { at, of, each }
+  at++
+  return { at: line.at(at) === the.of ? at + 1 : at, of: line.at(at) === the.of, each: true }
+}
+
+/** In a list, a thing behind a comma or a full stop opens the next entry. */
+function isParted(line: Line, end: number, thing: Thing): boolean {
+  if (line.text[line.end(end - 1)] === '.' && /[A-Z]/.test(line.text[line.start(thing.start)]!)) return true
+  for (let at = end; at < thing.end; at++) if (line.at(at) === mark.comma) return true
+  return false
+}
+
+/** What has the weight: *a turkey of ten pounds*. */
+function bearerBefore({ line, loose }: Context, of: number): Thing | null {
+  const last = loose.at(-1)
+  return line.at(of) === the.of && last?.end === of ? last : null
+}
+
+/** The thing named last, or with *each* every thing of the list that it closes. */
+function groupBefore({ line, loose }: Context, list: boolean): Thing {
+  const last = loose.at(-1)!
+  const names = [last.name]
+  let start = last.start
+  for (let i = loose.length - 2; list && i >= 0; i--) {
+    const earlier = loose[i]!
+    let at = earlier.end
+    while (at < start && isJoint(line, at)) at++
+    if (at !== start) break
+    names.unshift(earlier.name)
+    start = earlier.start
+  }
+  return { ...last, start, name: names[0]!, names }
+}
+
+/** What may stand between the things of a list; a cook's word that no table knows does not end it. */
+const isJoint = (line: Line, at: number): boolean =>
+  line.at(at) === mark.comma || line.at(at) === mark.colon || line.at(at) === the.and || line.is(at, Role.Describing) || isUnknown(line, at)

@@ -1,0 +1,100 @@
+import type { MeasureWordRow } from '../tables/index.js'
+import { type Amount, addedPart, amountAt } from './amount.js'
+import type { AmountPart, Range } from './reading.js'
+import { type Named, thingAt } from './thing.js'
+import type { Line } from './tokens.js'
+import { isFullVessel, unitAt } from './unit.js'
+import { lexicon, the } from './vocabulary.js'
+import { mark, Role } from './word.js'
+
+/** An amount with its measure and all that stands behind the measure, before the thing. */
+export interface Stated {
+  readonly unit: MeasureWordRow
+  readonly amount: Range
+  readonly end: number
+  /** The terms of a compound; none where there is one. */
+  readonly parts: readonly AmountPart[]
+}
+
+const orMore = new Set(['more', 'less', 'so', 'thereabouts', 'upwards', 'better', 'above', 'rather', 'something'])
+
+/** Adds what stands behind a measure to its amount: *and a half*, *or two*, *and three ounces*. */
+export function statedAt(line: Line, unit: Named<MeasureWordRow>, amount: Amount): Stated {
+  let { low, high } = amount
+  let end = pastNoise(line, unit.end)
+  const added = addedPart(line, end)
+  if (added !== null && !isNextMeasure(line, added.end)) {
+    low += added.value
+    high += added.value
+    end = added.end
+  }
+  if (line.at(end) === the.or && orMore.has(line.at(end + 1).text)) end += 2
+  const more = rangeOfMeasures(line, end, unit.row)
+  if (more !== null) {
+    high = Math.max(high, more.high)
+    end = more.end
+  }
+  const parts: AmountPart[] = [{ amount: { low, high }, measure: unit.row.label }]
+  for (let next = smallerAt(line, end, unit.row); next !== null; next = smallerAt(line, end, next.unit)) {
+    const share = shareOf(next.unit, unit.row)
+    parts.push({ amount: { low: next.low, high: next.high }, measure: next.unit.label })
+    low += next.low * share
+    high += next.high * share
+    end = next.end
+  }
+  return { unit: unit.row, amount: { low, high }, end: pastNoise(line, end), parts: parts.length > 1 ? parts : [] }
+}
+
+/** *a pint and half a gill*: the half belongs to the gill. */
+const isNextMeasure = (line: Line, at: number): boolean =>
+  line.at(at).measure !== null || (line.is(at, Role.Article) && line.at(at + 1).measure !== null)
+
+/** Skips *weight*, *full* and a gloss in brackets that stand between a measure and its thing. */
+function pastNoise(line: Line, at: number): number {
+  let end = at
+  if (line.is(end, Role.Weight) && line.at(end + 1) !== the.in) end++
+  if (line.at(end) === the.full || isFullVessel(line, end)) end++
+  if (line.at(end) !== mark.open) return end
+  for (let close = end + 1; close < end + 9; close++) {
+    if (line.at(close) === mark.close) return line.at(close + 1) === the.of ? close + 1 : end
+  }
+  return end
+}
+
+/** *a handful or two*, *half a pound to thirty pounds*: the far end of a range that repeats its measure or leaves it out. */
+function rangeOfMeasures(line: Line, at: number, unit: MeasureWordRow): { high: number; end: number } | null {
+  const joint = line.at(at)
+  if (joint !== the.or && joint !== the.to && joint !== mark.hyphen && joint !== mark.dash) return null
+  const second = amountAt(line, at + 1)
+  if (second === null) return null
+  const again = unitAt(line, second.end)
+  if (again !== null) {
+    if (again.row !== unit) return null
+    const added = addedPart(line, again.end)
+    return { high: second.high + (added?.value ?? 0), end: added?.end ?? again.end }
+  }
+  if (second.article || joint !== the.or) return null
+  return line.at(second.end) === the.of || thingAt(line, second.end, false) === null ? { high: second.high, end: second.end } : null
+}
+
+/** The next term of a compound: *and two ounces*, *4 oz.* behind pounds. */
+function smallerAt(line: Line, at: number, unit: MeasureWordRow): (Amount & { unit: MeasureWordRow }) | null {
+  const joined = line.at(at) === the.and
+  const amount = amountAt(line, joined ? at + 1 : at)
+  if (amount === null || amount.each || amount.qualifier !== null || (!joined && amount.article)) return null
+  const smaller = unitAt(line, amount.end)
+  if (smaller === null || smaller.row.class !== unit.class || shareOf(smaller.row, unit) === 0) return null
+  return { ...amount, end: smaller.end, unit: smaller.row }
+}
+
+/** How much of a larger measure a smaller one is; 0 where they are not of one chain. */
+function shareOf(smaller: MeasureWordRow, larger: MeasureWordRow): number {
+  let share = 1
+  let row: MeasureWordRow | null = smaller
+  while (row?.within !== undefined && row.parts !== undefined) {
+    share /= row.parts
+    if (row.within === larger.id) return share
+    row = lexicon.get(row.within).measure
+  }
+  return 0
+}

@@ -1,0 +1,52 @@
+import type { MeasureWordRow } from '../tables/index.js'
+import { longestName, type Named } from './thing.js'
+import type { Line } from './tokens.js'
+import { the } from './vocabulary.js'
+import { Role } from './word.js'
+
+const vessels = new Set(
+  'mould pan basin bottle jar mug jug dish pot can bowl kettle saucepan stewpan tin cup glass ladle skillet pipkin saucer porringer'.split(
+    ' ',
+  ),
+)
+
+/** The measure at a token, unless a longer name of a thing starts there: *a pound cake* is no pound. */
+export function unitAt(line: Line, at: number): Named<MeasureWordRow> | null {
+  const unit = longestName(line, at, 'measure')
+  if (unit === null) return null
+  const thing = longestName(line, at, 'thing')
+  return thing !== null && thing.end > unit.end ? null : unit
+}
+
+/** Whether a vessel stands here that holds nothing: a pint basin could hold a pint, but asks for none. */
+export const isEmptyVessel = (line: Line, at: number): boolean => vessels.has(line.at(at).text) && line.at(at + 1) !== the.of
+
+/** Whether a vessel stands here with what it holds: *one quart can of tomato*. */
+export const isFullVessel = (line: Line, at: number): boolean => vessels.has(line.at(at).text) && line.at(at + 1) === the.of
+
+/** Words between an amount and its measure: *a good wine pint*, *two heaping tablespoonfuls*. */
+export function pastQualifiers(line: Line, start: number): { end: number; qualifier: string | null; standard: string | null } {
+  let qualifier: string | null = null
+  let standard: string | null = null
+  let end = start
+  for (; end < start + 5; end++) {
+    const word = line.at(end)
+    const unit = longestName(line, end, 'measure')
+    // "a wine pint" is a pint by the wine measure; "a wine glass" is a glass.
+    if (unit !== null && (unit.end > end + 1 || !line.is(end, Role.Standard))) break
+    const names = line.at(end + 1).measure !== null || line.is(end + 1, Role.Qualifier)
+    if ((word.roles & Role.Qualifier) !== 0) qualifier = word.qualifier
+    else if ((word.roles & Role.Standard) !== 0 && names) standard = word.text
+    else if ((word.roles & (Role.Describing | Role.Degree)) === 0 || word.thing !== null) break
+  }
+  return { end, qualifier, standard }
+}
+
+/** *a pint, wine measure*; *a pound troy*: the standard named behind a measure. */
+export function standardBehind(line: Line, at: number): { standard: string; end: number } | null {
+  const first = line.at(at).text === ',' ? at + 1 : at
+  const word = line.at(first)
+  if ((word.roles & Role.Standard) === 0) return null
+  if (line.at(first + 1).text === 'measure' || line.is(first + 1, Role.Weight)) return { standard: word.text, end: first + 2 }
+  return word.text === 'troy' || word.text === 'avoirdupois' ? { standard: word.text, end: first + 1 } : null
+}
