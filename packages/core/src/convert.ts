@@ -1,6 +1,5 @@
 import type { Answer, AnswerSense, AnswerSource } from './answer.js'
 import { type Band, scaleBand } from './bands/index.js'
-import { cautionsAbout } from './caution.js'
 import { citeFull } from './cite/index.js'
 import { badOption } from './error.js'
 import { inModernUnits, type ModernValue } from './modern/index.js'
@@ -80,7 +79,7 @@ function answer(phrase: string, reading: Reading, checked: Checked): Answer {
     senses: answerSenses(resolved, reading),
     text: plainText(quantity, band, modern, other),
     notes: notesOn(resolved, setting, unread),
-    cautions: cautionsAbout(resolved.assessment, phrase),
+    cautions: resolved.cautions,
     sources: answerSources(resolved.citations),
     dataset,
   }

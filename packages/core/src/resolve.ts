@@ -1,6 +1,7 @@
-import type { AnswerStep } from './answer.js'
+import type { AnswerCaution, AnswerStep } from './answer.js'
 import { type Assessment, assess } from './assess.js'
 import { type Band, bandOf, mixtureBand, rectangle, times, type Unknown, unknown } from './bands/index.js'
+import { cautionsAbout } from './caution.js'
 import { citeShort } from './cite/index.js'
 import { noAnswer } from './error.js'
 import type { Checked } from './options.js'
@@ -24,6 +25,7 @@ export interface Resolved {
   /** The same in mass for a volume and in volume for a mass, where the thing's density is known. */
   readonly other: { readonly quantity: Quantity; readonly band: Band } | undefined
   readonly citations: readonly Citation[]
+  readonly cautions: readonly AnswerCaution[]
   /** Whether the phrase's number still has to multiply the bands; an egg statement has counted its eggs already. */
   readonly scales: boolean
 }
@@ -78,6 +80,7 @@ function work(reading: Reading, { setting, coverage, quantity, standard }: Check
     band: mixtureBand(weighted, coverage),
     other: otherBand(assessment, spanning, coverage),
     citations: distinct([...assessment.senses, ...assessment.apart].flatMap(({ steps }) => steps.flatMap(({ sources }) => sources))),
+    cautions: cautionsAbout(assessment),
     scales,
   }
 }

@@ -30,8 +30,8 @@ export function findMeasure(name: string): MeasureRow | undefined {
 
 /** A thing by its id, its modern name or a listed spelling: first as it stands, then by its last word (*sweet cream* is cream). */
 export function findGood(name: string): GoodRow | undefined {
-  const slug = name.replaceAll(' ', '-')
-  return goodIndex.get(name) ?? goodIndex.get(slug) ?? goodIndex.get(name.slice(name.lastIndexOf(' ') + 1))
+  const lower = name.toLowerCase()
+  return goodIndex.get(lower) ?? goodIndex.get(lower.replaceAll(' ', '-')) ?? goodIndex.get(lower.slice(lower.lastIndexOf(' ') + 1))
 }
 
 export function findSource(id: string): SourceRow | undefined {

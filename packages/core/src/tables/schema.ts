@@ -669,8 +669,6 @@ export interface EggPartsRow extends Attested {
 export interface EggClassRow extends Attested, Spread {
   readonly id: string
   readonly label: string
-  /** What stands behind a number up to 1, and behind a larger one. */
-  readonly singular: string
   readonly plural: string
   readonly system: string
   /** Whether each egg lies in the range, or the average of a dozen. */
