@@ -160,6 +160,11 @@ describe('loafWeight refuses', () => {
   })
 })
 
+it('refuses a market that is none', () => {
+  const market = 'fair' as unknown as 'town'
+  expect(refusalOf(() => loafWeight({ year: 1690, market }))).toMatchObject({ code: 'bad-option', parameter: 'market' })
+})
+
 describe('loafSeries', () => {
   it('gives each year what loafWeight gives it', () => {
     const series = loafSeries({ coin: 'penny', kind: 'white', from: 1660, to: 1710, place: london })

@@ -107,6 +107,12 @@ describe('what an unnamed loaf was', () => {
     expect(ids({ kind: 'counted', measure: 'loaf', thing: 'bread' }, '1800')).toContain('quartern.assize')
   })
 
+  it('takes a horse loaf without a price for one of three a penny', () => {
+    const [horse] = sensesOf({ kind: 'counted', measure: 'loaf', thing: 'horse bread' }, '1600')
+    expect(horse).toMatchObject({ id: 'horse-loaf', label: 'horse loaf', likelihood: 1 })
+    expect(bandOf(horse!.value).best).toBeCloseTo(bandOf(sensesOf({ measure: 'penny white loaf' }, '1600')[0]!.value).best, 3)
+  })
+
   it('gives loaves of fixed weight by the law or the custom of the day', () => {
     expect(ids({ measure: 'quartern loaf' }, '1780')).toEqual(['quartern.assize'])
     expect(ids({ measure: 'quartern loaf' }, '1825', 'london')).toEqual(['quartern.assize', 'quartern.four-pound-london'])

@@ -1,4 +1,4 @@
-import { noAnswer } from '../error.js'
+import { badOption, noAnswer } from '../error.js'
 import { type AllowanceRow, type BreadMarketRow, bakersAllowances, breadMarkets } from '../tables/index.js'
 
 /** The magistrates who set the assize: what sort of place they sat in, and what they let a baker add to the price of wheat. */
@@ -10,8 +10,12 @@ export interface Bench {
 /** A sort of place that a caller may name where the place alone does not tell it. */
 export type Market = 'london' | 'town' | 'country'
 
+function refuseMarket(wish: string): never {
+  throw badOption('market', `"${wish.slice(0, 40)}" is no sort of market; ask for ${breadMarkets.map(({ id }) => id).join(', ')}`)
+}
+
 function marketOf(places: readonly string[], wish: Market | undefined): BreadMarketRow {
-  if (wish) return breadMarkets.find(({ id }) => id === wish)!
+  if (wish) return breadMarkets.find(({ id }) => id === wish) ?? refuseMarket(wish)
   for (const place of places) {
     const market = breadMarkets.find((row) => row.places.includes(place))
     if (market) return market

@@ -24,6 +24,8 @@ function bears(row: LoafDoubtRow, { year, wheat, wheatDeviation, allowanceDeviat
   return inTime && (!row.wheat || (row.wheat[0] <= wheat && wheat <= row.wheat[1]))
 }
 
+const short = (deviation: number): string => String(Number(deviation.toPrecision(2)))
+
 /** How uncertain a loaf is, and why. */
 export interface Doubt {
   /** Standard deviation in logarithms. */
@@ -41,7 +43,7 @@ export function doubtOf(causes: Causes): Doubt {
   const allowance = causes.allowanceDeviation / total
   const rows = loafDoubts.filter((row) => bears(row, causes))
   const deviation = Math.hypot(price, allowance, ...rows.map((row) => row.deviation))
-  const parts = [`price ${show(price)}`, `allowance ${show(allowance)}`, ...rows.map((row) => `${row.id} ${show(row.deviation)}`)]
+  const parts = [`price ${short(price)}`, `allowance ${short(allowance)}`, ...rows.map((row) => `${row.id} ${short(row.deviation)}`)]
   return {
     deviation,
     step: {

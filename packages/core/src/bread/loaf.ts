@@ -37,11 +37,11 @@ function bake(question: LoafQuestion): readonly Option[] {
   if (fixed) return requireFixed(fixed, year, place).map(({ row, share }) => ({ baked: cut(bakeFixed(row, kind.id)), share }))
   const coin = coinIn(question.coin ?? 'penny', year)
   // A horse loaf without a price is one of the three that a penny bought.
-  const pence = question.coin === undefined && kind.pence ? kind.pence : coin.pence
+  const own = question.coin === undefined ? kind.pence : undefined
   const [piece] = kind.piece ? fixedIn(kind.piece, year, place) : []
   const baked = piece
-    ? { ...bakeFixed(piece.row, kind.id, pence, `${coin.id} ${kind.id}`), coin: coin.id }
-    : bakePriced(question, coin, kind, pence)
+    ? { ...bakeFixed(piece.row, kind.id, coin.pence, `${coin.id} ${kind.id}`), coin: coin.id }
+    : bakePriced(question, coin, kind, own)
   return [{ baked: cut(baked), share: 1 }]
 }
 
@@ -52,7 +52,7 @@ const memory = 2000
 /** Every loaf that a question may mean: one, but for a fixed size whose weight was changing. */
 export function bakeAll(question: LoafQuestion): readonly Option[] {
   const { coin, kind, year, place, market, wheat, allowance, crumb } = question
-  const key = [coin, kind, year, place, market, wheat, allowance, crumb].join('|')
+  const key = [coin, kind, year, place, market, wheat, allowance, crumb].map(String).join('|')
   const known = remembered.get(key)
   if (known) return known
   const options = bake(question)

@@ -47,20 +47,15 @@ function doubtName({ year, wheat, allowance }: LoafQuestion, bench: Bench): stri
 }
 
 /** How a loaf is called: *penny white loaf*, *penny manchet*, *halfpenny roll*. */
-function labelOf(coin: LoafCoinRow, kind: LoafKindRow): string {
+function labelOf(coin: LoafCoinRow, kind: LoafKindRow, own: string | undefined): string {
+  if (own) return `${kind.id} loaf`
   if (kind.id === 'roll' || kind.id === 'manchet') return `${coin.id} ${kind.id}`
   return `${coin.id} ${kind.id} loaf`
 }
 
-function coinStep(coin: LoafCoinRow, pence: string): Step | undefined {
-  if (pence === '1') return undefined
-  return {
-    text: `The weight goes by the price. ${coin.note ?? ''}`.trim(),
-    factor: pence,
-    grade: coin.grade,
-    checked: coin.checked,
-    sources: coin.source,
-  }
+function coinStep(coin: LoafCoinRow, kind: LoafKindRow, own: string | undefined): Step {
+  const { note, grade, checked, source } = own ? kind : coin
+  return { text: `The weight goes by the price in pence. ${note ?? ''}`.trim(), factor: own ?? coin.pence, grade, checked, sources: source }
 }
 
 /**
@@ -68,9 +63,9 @@ function coinStep(coin: LoafCoinRow, pence: string): Step | undefined {
  * (Penkethman 1638; Blackhall 1699 gives the white loaf as 13 536 pennyweights over the sixpences of P + A, which is K = 338.4 oz).
  * The weight is that of the baked loaf as sold.
  *
- * @param pence what one loaf costs, as a ratio
+ * @param own what one loaf of the kind costs where no coin names it, in pence, as a ratio
  */
-export function bakePriced(question: LoafQuestion, coin: LoafCoinRow, kind: LoafKindRow, pence: string): Baked {
+export function bakePriced(question: LoafQuestion, coin: LoafCoinRow, kind: LoafKindRow, own?: string): Baked {
   const { year, place = anywhere } = question
   const bench = benchIn(year, place, question.market)
   const wheat = wheatFor(question)
@@ -85,19 +80,18 @@ export function bakePriced(question: LoafQuestion, coin: LoafCoinRow, kind: Loaf
     wheatDeviation: Math.hypot(wheat.deviation, local),
     allowanceDeviation: allowance.deviation,
   })
-  const last = coinStep(coin, pence)
   const ruled = stepsOfRule(rule, kind, `${show(shillings)} s`, show(rule.ounces / shillings))
   return {
     coin: coin.id,
     kind: kind.id,
-    label: labelOf(coin, kind),
+    label: labelOf(coin, kind, own),
     group: rule.regime.id,
     groupLabel: rule.regime.label,
-    constant: exactRatio(pence).toNumber() * rule.ounces * rule.gramsPerOunce,
+    constant: exactRatio(own ?? coin.pence).toNumber() * rule.ounces * rule.gramsPerOunce,
     shillings,
     deviation: doubt.deviation,
     id: doubtName(question, bench),
     doubts: rule.doubts,
-    steps: [...wheat.steps, allowance.step, ...ruled, ...(last ? [last] : []), doubt.step],
+    steps: [...wheat.steps, allowance.step, ...ruled, coinStep(coin, kind, own), doubt.step],
   }
 }

@@ -21,6 +21,8 @@ interface Words {
   readonly coin: string | undefined
   readonly kind: string | undefined
   readonly crumb: boolean
+  /** A kind that is sold at a price of its own where none is named. */
+  readonly single: boolean
 }
 
 /** A meaning less likely than this is not worth a cook's attention. Judgement. */
@@ -48,9 +50,11 @@ function wordsOf({ reading, measure }: Question): Words {
     named(words === 'none' ? null : words),
   )
   const first = <T>(of: (name: LoafName) => T | undefined): T | undefined => names.map(of).find((found) => found !== undefined)
+  const kind = first((name) => name.kind)
   return {
     coin: first(({ coin, fixed, bread }) => coin?.id ?? (bread ? fixed : undefined)),
-    kind: first(({ kind }) => kind?.id),
+    kind: kind?.id,
+    single: kind?.pence !== undefined,
     crumb: reading.part === 'crumb' || names.some(({ crumb }) => crumb),
   }
 }
@@ -61,7 +65,7 @@ function stepOf(row: LoafUsageRow, meant: string): Step {
 
 /** One way to fill in what the words leave open: a size and a kind, with the share it has in each year. */
 interface Filling {
-  readonly coin: string
+  readonly coin: string | undefined
   readonly kind: string | undefined
   readonly share: (year: number) => number
   readonly reasons: (year: number) => Step[]
@@ -78,17 +82,18 @@ function options(
   return [...ids].map((id) => ({ id, share: (year) => rowIn(year).weights[id] ?? 0, reasons: (year) => [stepOf(rowIn(year), id)] }))
 }
 
-function fillings({ coin, kind }: Words, years: readonly LoafYear[]): Filling[] {
-  const sizes = coin
-    ? [{ id: coin, ...certain }]
-    : options(years, (year) => sizesMeant(year, kind === 'manchet' || kind === 'roll' ? kind : undefined))
+function fillings({ coin, kind, single }: Words, years: readonly LoafYear[]): Filling[] {
+  const sizes =
+    coin || single
+      ? [{ id: coin, ...certain }]
+      : options(years, (year) => sizesMeant(year, kind === 'manchet' || kind === 'roll' ? kind : undefined))
   return sizes.flatMap((size) => {
     // A loaf of fixed weight weighs the same whatever the flour.
-    const kinds = kind || fixedNamed(size.id) ? [{ id: kind, ...certain }] : options(years, kindsMeant)
+    const kinds = kind || fixedNamed(size.id ?? '') ? [{ id: kind, ...certain }] : options(years, kindsMeant)
     return kinds.map((one) => ({
       coin: size.id,
       kind: one.id,
-      share: (year: number) => commonness(size.id, year) * size.share(year) * one.share(year),
+      share: (year: number) => commonness(size.id ?? 'penny', year) * size.share(year) * one.share(year),
       reasons: (year: number) => [...size.reasons(year), ...one.reasons(year)],
     }))
   })
@@ -98,7 +103,7 @@ function fillings({ coin, kind }: Words, years: readonly LoafYear[]): Filling[] 
 function loavesOf(filling: Filling, { crumb }: Words, { setting }: Question, years: readonly LoafYear[]): readonly LoafSpan[] {
   const meant = years.filter(({ year }) => filling.share(year) > 0)
   const { coin, kind } = filling
-  const asked = { coin, ...(kind ? { kind } : {}), place: setting.places, crumb }
+  const asked = { ...(coin ? { coin } : {}), ...(kind ? { kind } : {}), place: setting.places, crumb }
   return loavesOver(asked, meant, setting.year ?? 'undated')
 }
 
@@ -108,8 +113,8 @@ function identityOf(
   { coin }: Filling,
   alone: boolean,
 ): Pick<Sense, 'id' | 'label' | 'choice' | 'standard'> {
-  if (fixedNamed(coin)) return { id: group, label: loaf.label, choice: `${coin}-loaf`, standard: group }
-  const id = `${coin}-loaf.${loaf.kind}`
+  if (fixedNamed(coin ?? '')) return { id: group, label: loaf.label, choice: `${coin}-loaf`, standard: group }
+  const id = coin ? `${coin}-loaf.${loaf.kind}` : `${loaf.kind}-loaf`
   const both = { choice: 'loaf-kind', standard: loaf.kind }
   return alone ? { id, label: loaf.label, ...both } : { id: `${id}.${group}`, label: `${loaf.label}, ${groupLabel}`, ...both }
 }
