@@ -4,7 +4,7 @@
  * The integrand is even and periodic, so that the trapezoid rule converges faster than any power of the step: to the last digits of a double
  * once there are some thirty points more than x (F. W. Bessel 1824; Carslaw & Jaeger 1959, appendix III).
  *
- * @example besselJ(0, 2.404825557695773)   // 0, to fifteen digits
+ * @example besselJ(0, 1)   // 0.76519768655…
  */
 export function besselJ(order: 0 | 1, x: number): number {
   const points = Math.ceil(Math.abs(x)) + 40

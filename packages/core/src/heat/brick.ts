@@ -104,7 +104,7 @@ function checkHours(hours: number): number {
  * batch is in, τ is about an hour. Ask for a small batch by leaving `batchMinutes` out: it hardly cools the brick.
  *
  * @throws PottleError `bad-option` for a temperature that no oven has, a time constant or a batch that is not above zero
- * @example brickOven({ start: 232.2, minutesAfter: 240 }).moment?.value.best   // 161.7, or 323 degF
+ * @example brickOven({ start: 232.2, minutesAfter: 240 }).moment?.value.best   // 161.69…
  */
 export function brickOven(options: BrickOvenOptions = {}): BrickOven {
   const ambient = options.ambient === undefined ? bakehouse : requireOvenHeat('ambient', options.ambient)

@@ -81,7 +81,7 @@ function termsOf(solid: Solid, biot: number, count: number): readonly Term[] {
  *
  * @param biot surface coefficient × half-thickness or radius / conductivity; `Infinity` for a surface that takes the oven's heat at once
  * @throws PottleError `bad-option` for an unknown solid or a Biot number that is not above zero
- * @example firstTerm('slab', 1)   // { root: 0.8603…, coefficient: 1.1191… }
+ * @example firstTerm('slab', 1).root   // 0.8603335…
  */
 export function firstTerm(solid: Solid, biot: number): Term {
   checkSolid(solid, biot)
@@ -103,7 +103,7 @@ const mostTerms = 60
  * @param fourier diffusivity × time / (half-thickness or radius)²
  * @param at the place, from 0 at the centre to 1 at the surface
  * @throws PottleError `bad-option` as `firstTerm`, and for a negative Fourier number
- * @example temperatureLeft('sphere', Infinity, 0.1388)   // 0.5
+ * @example temperatureLeft('sphere', Infinity, 0.1388)   // 0.499…
  */
 export function temperatureLeft(solid: Solid, biot: number, fourier: number, at = 0): number {
   checkSolid(solid, biot)
@@ -123,7 +123,7 @@ export function temperatureLeft(solid: Solid, biot: number, fourier: number, at 
  *
  * @param left between 0 and 1
  * @throws PottleError `bad-option` when `left` is not between 0 and 1
- * @example fourierFor('slab', Infinity, 0.5)   // 0.379…
+ * @example fourierFor('slab', Infinity, 0.5)   // 0.3787…
  */
 export function fourierFor(solid: Solid, biot: number, left: number, at = 0): number {
   if (!(requireNumber('left', left) > 0 && left < 1)) throw badOption('left', `${left} is not between 0 and 1`)

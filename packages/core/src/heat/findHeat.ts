@@ -19,7 +19,7 @@ const coverage = 0.9
 /**
  * A heat's ends for a year as a band in degC.
  *
- * @example bandForYear({ low: 350, high: 375 }, 6, 1861)   // 149 … 183 … 216, widened by 50 degF
+ * @example bandForYear({ low: 350, high: 375 }, 6, 1861).best   // 183.611
  */
 export function bandForYear(core: Ends & { readonly best?: number }, rank: number, year: number | null): Band {
   const { low, high } = widen(core, rank, year)

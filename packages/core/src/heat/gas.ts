@@ -37,7 +37,7 @@ export function gasMarkToFahrenheit(mark: number): number {
  * The gas mark of a temperature, with all its digits.
  *
  * @param degC any oven temperature
- * @example gasMarkExact(176.666667)   // 4
+ * @example gasMarkExact(176.666667).toFixed(3)   // '4.000'
  */
 export function gasMarkExact(degC: number): number {
   const marks = (toFahrenheit(degC) - markOne) / step

@@ -118,10 +118,11 @@ function deny(denied: readonly Mention[]): Found {
  */
 export function byAdjectives(words: readonly Word[], year: number | null): Found | undefined {
   // *A slower oven*, with nothing that it is slower than, is a slow one.
-  const mentions = mentionsIn(
-    words.map((word) => ({ ...word, key: keyOf(comparatives.get(word.key)?.base ?? word.key) })),
-    year,
-  )
+  const plain = words.map((word) => {
+    const compared = comparatives.get(word.key)
+    return compared ? { ...word, key: keyOf(compared.base) } : word
+  })
+  const mentions = mentionsIn(plain, year)
   const affirmed = mentions.filter(({ negated }) => !negated)
   const denied = mentions.filter(({ negated }) => negated)
   if (affirmed.length > 0) {

@@ -104,7 +104,7 @@ const round = (minutes: number): number => tidy(Math.round(minutes * 10) / 10)
  * @param options sizes in mm, g or ml; temperatures in degC
  * @returns minutes `early`, `nominal` and `late`, the settings, the signs that it is done and the stated core temperature
  * @throws PottleError `bad-option` for a dish without a size, an unknown shape or food; `no-answer` for an oven too cool to bake it
- * @example bakePlan({ food: 'custard', from: { shape: 'tart', size: { diameter: 70, depth: 25 }, minutes: 30, celsius: 176.7 }, to: { shape: 'pie', size: { diameter: 220, depth: 35 } } }).minutes   // { early: 50.7, nominal: 55.3, late: 71.9 }
+ * @example bakePlan({ food: 'custard', from: { shape: 'tart', size: { diameter: 70, depth: 25 }, minutes: 30, celsius: 176.7 }, to: { shape: 'pie', size: { diameter: 220, depth: 35 } } }).minutes   // { early: 50.8, nominal: 55.4, late: 72.1 }
  */
 export function bakePlan(options: BakePlanOptions): BakePlan {
   const { from, to, fan = false, fanRule = usualFanRule, contains = [] } = options

@@ -57,7 +57,7 @@ export function minutesByRule(id: string, grams: number): { readonly low: number
  * @param grams of the joint
  * @returns minutes; the ends are those that the paper finds between ovens, starts and targets
  * @throws PottleError `bad-option` for a weight that is not above zero
- * @example roastingMinutes(10 * 453.59237).best   // 186, or 3.09 h
+ * @example roastingMinutes(10 * 453.59237).best   // 185.664
  */
 export function roastingMinutes(grams: number): Band {
   const pounds = requirePositive('mass', grams, 'g') / pound

@@ -9,7 +9,7 @@ const rounds = 60
  * Its ends a and b are where `low = a + sqrt(t (b - a) (best - a))` and `high = b - sqrt(t (b - a) (b - best))`, with t half of what the
  * coverage leaves out: the quantiles of a triangular distribution.
  *
- * @example bandOf(product(1, unknown('oven', shapeOf({ low: 163, best: 184, high: 204, coverage: 0.9 }))))   // 163, 184, 204
+ * @example bandOf(product(1, unknown('oven', shapeOf({ low: 163, best: 184, high: 204, coverage: 0.9 })))).best   // 184
  */
 export function shapeOf({ low, best, high, coverage }: Band): Shape {
   if (low === high) return exact(best)
