@@ -528,6 +528,20 @@ describe('loaves in the kitchen', () => {
   })
 })
 
+it('drops no row in silence', () => {
+  expect(counts).toEqual({
+    'statute rows': 13,
+    'statute rows that stray, as noted': 7,
+    'rule rows': 97,
+    'ratio rows': 9,
+    'wheat checks': 9,
+    'settings by their price': 12,
+    'settings by their year': 57,
+    'model rows': 55,
+    'kitchen rows': 2,
+  })
+})
+
 afterAll(() =>
   console.info(
     `bread truth: ${Object.entries(counts)

@@ -113,6 +113,13 @@ describe('what an unnamed loaf was', () => {
     expect(bandOf(horse!.value).best).toBeCloseTo(bandOf(sensesOf({ measure: 'penny white loaf' }, '1600')[0]!.value).best, 3)
   })
 
+  it('keeps the custom of six ounces beside the rule, for the penny manchet of its time', () => {
+    expect(ids({ measure: 'penny manchet' }, '1690', 'london')).toEqual(['penny-loaf.manchet', 'manchet.custom'])
+    expect(ids({ measure: 'penny manchet' }, '1630', 'london')).toEqual(['penny-loaf.manchet'])
+    expect(ids({ measure: 'penny manchet' }, '1640/1660', 'london')).toEqual(['penny-loaf.manchet', 'manchet.custom'])
+    expect(sensesOf({ measure: 'penny manchet' }, '1690')[1]!.steps.map(({ grade }) => grade)).toEqual(['judgement', 'practice'])
+  })
+
   it('gives loaves of fixed weight by the law or the custom of the day', () => {
     expect(ids({ measure: 'quartern loaf' }, '1780')).toEqual(['quartern.assize'])
     expect(ids({ measure: 'quartern loaf' }, '1825', 'london')).toEqual(['quartern.assize', 'quartern.four-pound-london'])

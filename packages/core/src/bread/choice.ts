@@ -15,6 +15,13 @@ export function sizesMeant(year: number, kind?: string): LoafUsageRow {
   return rowFor('size', year, kind)
 }
 
+/** What a loaf of a named coin and kind may have been by custom, beside the loaf of the rule; undefined where no custom is known. */
+export function customMeant(year: number, coin: string, kind: string): LoafUsageRow | undefined {
+  return loafUsage.find(
+    (row) => row.about === 'custom' && row.coin === coin && row.of === kind && row.years[0] <= year && year <= row.years[1],
+  )
+}
+
 /** The likeliest of a row's weights. */
 export function likeliest({ weights }: LoafUsageRow): string {
   return Object.entries(weights).reduce((most, one) => (one[1] > most[1] ? one : most))[0]

@@ -1,5 +1,6 @@
 import {
   commonness,
+  customMeant,
   firstLoafYear,
   fixedNamed,
   kindsMeant,
@@ -71,25 +72,37 @@ interface Filling {
   readonly reasons: (year: number) => Step[]
 }
 
-const certain = { share: () => 1, reasons: () => [] }
-
-/** Every option that a usage row of any of the years names, with its share by year. */
-function options(
-  years: readonly LoafYear[],
-  rowIn: (year: number) => LoafUsageRow,
-): (Pick<Filling, 'share' | 'reasons'> & { id: string })[] {
-  const ids = new Set(years.flatMap(({ year }) => Object.keys(rowIn(year).weights)))
-  return [...ids].map((id) => ({ id, share: (year) => rowIn(year).weights[id] ?? 0, reasons: (year) => [stepOf(rowIn(year), id)] }))
+/** What may stand in for a size or a kind that the words leave open. */
+interface Option extends Pick<Filling, 'share' | 'reasons'> {
+  readonly id: string | undefined
 }
 
-function fillings({ coin, kind, single }: Words, years: readonly LoafYear[]): Filling[] {
-  const sizes =
-    coin || single
-      ? [{ id: coin, ...certain }]
-      : options(years, (year) => sizesMeant(year, kind === 'manchet' || kind === 'roll' ? kind : undefined))
-  return sizes.flatMap((size) => {
+/** What the words say outright. */
+function said(id: string | undefined): Option {
+  return { id, share: () => 1, reasons: () => [] }
+}
+
+/** Every option that a usage row of any of the years names, with its share by year; where no row speaks, what the words say. */
+function options(years: readonly LoafYear[], rowIn: (year: number) => LoafUsageRow | undefined, otherwise?: string): Option[] {
+  const ids = new Set(years.flatMap(({ year }) => Object.keys(rowIn(year)?.weights ?? (otherwise ? { [otherwise]: 1 } : {}))))
+  return [...ids].map((id) => ({
+    id,
+    share: (year) => rowIn(year)?.weights[id] ?? (rowIn(year) || id !== otherwise ? 0 : 1),
+    reasons: (year) => [rowIn(year)].flatMap((row) => (row ? [stepOf(row, id)] : [])),
+  }))
+}
+
+function sizesOf({ coin, kind, single }: Words, years: readonly LoafYear[]): Option[] {
+  if (coin && kind) return options(years, (year) => customMeant(year, coin, kind), coin)
+  if (coin || single) return [said(coin)]
+  return options(years, (year) => sizesMeant(year, kind))
+}
+
+function fillings(words: Words, years: readonly LoafYear[]): Filling[] {
+  return sizesOf(words, years).flatMap((size) => {
     // A loaf of fixed weight weighs the same whatever the flour.
-    const kinds = kind || fixedNamed(size.id ?? '') ? [{ id: kind, ...certain }] : options(years, kindsMeant)
+    const named = words.kind || fixedNamed(size.id ?? '')
+    const kinds = named ? [said(words.kind)] : options(years, kindsMeant)
     return kinds.map((one) => ({
       coin: size.id,
       kind: one.id,
@@ -108,18 +121,20 @@ function loavesOf(filling: Filling, { crumb }: Words, { setting }: Question, yea
 }
 
 /** A loaf of fixed weight goes by its row, any other by its kind, and by the regime too where the date leaves several open. */
-function identityOf(
-  { loaf, group, groupLabel }: LoafSpan,
-  { coin }: Filling,
-  alone: boolean,
-): Pick<Sense, 'id' | 'label' | 'choice' | 'standard'> {
-  if (fixedNamed(coin ?? '')) return { id: group, label: loaf.label, choice: `${coin}-loaf`, standard: group }
+function identityOf({ loaf, group, groupLabel }: LoafSpan, { coin }: Filling, alone: boolean): Pick<Sense, 'id' | 'label' | 'standard'> {
+  if (fixedNamed(coin ?? '')) return { id: group, label: loaf.label, standard: group }
   const id = coin ? `${coin}-loaf.${loaf.kind}` : `${loaf.kind}-loaf`
-  const both = { choice: 'loaf-kind', standard: loaf.kind }
-  return alone ? { id, label: loaf.label, ...both } : { id: `${id}.${group}`, label: `${loaf.label}, ${groupLabel}`, ...both }
+  if (alone) return { id, label: loaf.label, standard: loaf.kind }
+  return { id: `${id}.${group}`, label: `${loaf.label}, ${groupLabel}`, standard: loaf.kind }
 }
 
-function senseOf(span: LoafSpan, filling: Filling, alone: boolean): Sense {
+/** What a cook chooses: which of the weights of a fixed size, which kind of bread, or which size. */
+function choiceOf({ coin }: Words): string {
+  if (coin === undefined) return 'loaf-size'
+  return fixedNamed(coin) ? `${coin}-loaf` : 'loaf-kind'
+}
+
+function senseOf(span: LoafSpan, filling: Filling, alone: boolean, choice: string): Sense {
   const { loaf, years } = span
   return {
     ...identityOf(span, filling, alone),
@@ -128,6 +143,7 @@ function senseOf(span: LoafSpan, filling: Filling, alone: boolean): Sense {
     value: loaf.value,
     ...(loaf.exact ? { exact: loaf.exact } : {}),
     steps: [...filling.reasons(years[0]!.year), ...loaf.steps],
+    choice,
   }
 }
 
@@ -145,7 +161,7 @@ function weighed(words: Words, question: Question): Sense[] {
   for (const filling of fillings(words, years)) {
     try {
       const spans = loavesOf(filling, words, question, years)
-      found.push(...spans.map((span) => senseOf(span, filling, spans.length === 1)))
+      found.push(...spans.map((span) => senseOf(span, filling, spans.length === 1, choiceOf(words))))
     } catch (error) {
       if (!(error instanceof PottleError)) throw error
       refusal ??= error
@@ -159,9 +175,11 @@ function weighed(words: Words, question: Question): Sense[] {
 
 /** The senses that a caller insists on: one kind of bread, or one sense by its id. */
 function insisted(wish: string, words: Words, question: Question): Sense[] {
-  const kind = named(wish.slice(0, 40)).kind?.id
+  const kind = readLoafName(wish).kind?.id
   const senses = weighed(kind ? { ...words, kind } : words, question)
-  const meant = kind ? senses : senses.filter(({ id }) => id === wish || id.endsWith(`.${wish}`))
+  const named = senses.filter(({ id, standard }) => id === wish || standard === kind || id.endsWith(`.${wish}`))
+  // A loaf of fixed weight is the same loaf in any kind of bread.
+  const meant = kind && named.length === 0 ? senses : named
   if (meant.length === 0) {
     const known = [...new Set(senses.map(({ id }) => id))].slice(0, 8).join(', ')
     throw noAnswer('standard', `this loaf has no sense by "${wish.slice(0, 40)}"; it can be ${known}, or any kind of bread`)

@@ -594,13 +594,15 @@ export interface FixedLoafRow extends Attested, Dated {
   readonly likelihood?: number
 }
 
-/** What a loaf that is not fully named was: its kind or its size. */
+/** What a loaf was that is not fully named, its kind or its size; or, as a custom, what may stand behind a loaf that is. */
 export interface LoafUsageRow extends Attested {
   readonly id: string
   readonly years: readonly [number, number]
-  readonly about: 'kind' | 'size'
-  /** The kind that a row about size is confined to. */
+  readonly about: 'kind' | 'size' | 'custom'
+  /** The kind that a row about size or custom is confined to. */
   readonly of?: string
+  /** The coin that a custom is confined to. */
+  readonly coin?: string
   readonly weights: Readonly<Record<string, number>>
   readonly reason: string
 }
