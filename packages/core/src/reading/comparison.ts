@@ -1,4 +1,4 @@
-import { addedPart, amountAt, valueAt } from './amount.js'
+import { type Amount, addedPart, amountAt, valueAt } from './amount.js'
 import { type Context, once, type Statement, statement } from './statement.js'
 import { longestName, pastDescribing, type Thing, thingAt } from './thing.js'
 import type { Line } from './tokens.js'
@@ -68,9 +68,8 @@ function bigness(
 }
 
 /** *a piece of butter the size of a walnut*; without a size the piece is vague. */
-export function pieceAt(context: Context, start: number): Statement | null {
+export function pieceAt(context: Context, start: number, amount: Amount | null): Statement | null {
   const { line } = context
-  const amount = amountAt(line, start)
   let at = amount?.end ?? start
   let qualifier = amount?.qualifier ?? null
   while (at < start + 6 && line.is(at, Role.Describing | Role.Qualifier | Role.Degree) && line.at(at).measure === null) {
@@ -179,7 +178,7 @@ export function asMuchAt(context: Context, start: number): Statement | null {
     measure: 'as-much',
     thing: thing.name,
     refers: true,
-    ...(beside !== null && { beside: beside.name }),
+    beside: beside?.name,
   })
 }
 
@@ -330,7 +329,7 @@ function ofWhat(context: Context, start: number, end: number, measure: string, a
     at++
     const each = line.is(at, Role.Each)
     const thing = thingAt(line, each ? at + 1 : at, context.phrase)
-    if (thing !== null) return statement('comparison', start, thing.end, { amount, measure, thing: thing.name, ...(each && { each }) })
+    if (thing !== null) return statement('comparison', start, thing.end, { amount, measure, thing: thing.name, each })
   }
   return statement('comparison', before ? last.start : start, end, { amount, measure, thing: before ? last.name : null })
 }

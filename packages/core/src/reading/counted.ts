@@ -1,4 +1,4 @@
-import { type Amount, amountAt, rangeTail } from './amount.js'
+import { type Amount, rangeTail } from './amount.js'
 import { type Context, type Statement, statement } from './statement.js'
 import { type Thing, thingAt } from './thing.js'
 import type { Line } from './tokens.js'
@@ -38,10 +38,9 @@ function pieceBehind(line: Line, thing: Thing): string | null {
 }
 
 /** A plain count of things: *four lemons*, *half a nutmeg*, *an onion or two*, *a leg of veal*. */
-export function countedAt(context: Context, start: number): Statement | null {
-  const { line } = context
-  const amount = amountAt(line, start)
-  if (amount === null || amount.each || isExample(line, start, amount.article)) return null
+export function countedAt({ line }: Context, amount: Amount): Statement | null {
+  const { start } = amount
+  if (amount.each || isExample(line, start, amount.article)) return null
   // "a little onion" is some of one; "two little onions" are small.
   if (amount.article && line.at(amount.end) === the.little) return null
   const each = line.is(amount.end, Role.Each)
@@ -66,7 +65,7 @@ export function countedAt(context: Context, start: number): Statement | null {
     measure: piece ?? 'none',
     thing: name,
     qualifier: qualifierOf(line, amount),
-    ...(each && { each }),
+    each,
   })
 }
 
@@ -78,12 +77,11 @@ function isPlural(line: Line, amount: Amount, thing: Thing): boolean {
 }
 
 /** *lemons, 2*: in lists the number stands behind its thing. */
-export function countBehind(context: Context, start: number): Statement | null {
-  const { line, loose } = context
+export function countBehind({ line, loose }: Context, amount: Amount): Statement | null {
+  const { start } = amount
   const last = loose.at(-1)
   if (last?.row?.count !== 'each') return null
-  const amount = amountAt(line, start)
-  if (amount === null || amount.article || amount.each) return null
+  if (amount.article || amount.each) return null
   if (last.end !== start && !(line.at(last.end).text === ',' && last.end + 1 === start)) return null
   if (!line.is(amount.end, Role.Mark) && line.at(amount.end) !== the.or) return null
   const eggs = last.name === 'egg' ? { whole: amount.low, yolks: 0, whites: 0 } : null

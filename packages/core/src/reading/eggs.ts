@@ -1,4 +1,4 @@
-import { amountAt, valueAt } from './amount.js'
+import { type Amount, amountAt, valueAt } from './amount.js'
 import type { EggParts, Range } from './reading.js'
 import type { Line } from './tokens.js'
 import { the } from './vocabulary.js'
@@ -230,12 +230,11 @@ function besideAt(line: Line, at: number, tally: Tally): Clause | null {
 }
 
 /** Eggs, yolks or whites with their number, and every clause that changes it. */
-export function eggsAt(line: Line, start: number): EggsFound | null {
+export function eggsAt(line: Line, start: number, amount: Amount | null): EggsFound | null {
   let at = pastDescribingEggs(line, start)
   // "beat the yolks": the verb is no part of the statement.
   if (at > start && line.is(start, Role.Plain)) return null
   if (line.is(at, parted)) return partsOfEggs(line, at)
-  const amount = amountAt(line, start)
   if (amount === null || (amount.article && line.at(amount.end) === the.little)) return null
   at = pastDescribingEggs(line, amount.end)
   const count = amount.low

@@ -1,7 +1,7 @@
 import { type MeasureWordRow, numbers, particles, spellings, type ThingWordRow, things, words } from '../tables/index.js'
 import { romanNumber } from './roman.js'
 import { consonantFrame, fold, singulars, spellingKey, unstroked } from './spelling.js'
-import { type Branch, newWord, numeral, Role, type Word } from './word.js'
+import { type Branch, Leads, newWord, numeral, Role, type Word } from './word.js'
 
 /** Words met so far, under the spelling they were met in. Bounded, because a hostile text can hold any number of spellings. */
 const cacheSize = 1 << 15
@@ -160,6 +160,7 @@ export class Lexicon {
   #addRole(text: string, group: string): void {
     const word = this.#word(text)
     word.roles |= roleOf[group] ?? 0
+    if (group === 'beginner') word.leads |= Leads.Statement
     if (qualifiers.has(group)) word.qualifier = nameOfQualifier[group] ?? group
   }
 
@@ -193,11 +194,9 @@ export class Lexicon {
       }
       branch = next
     }
-    if (!('class' in row)) branch.thing ??= row
-    else if (row.class === 'length') branch.length ??= row
-    else if (row.class === 'object') branch.object ??= row
-    else if (row.class === 'coin') branch.coin ??= row
-    else branch.measure ??= row
+    const kind = kindOf(row)
+    branch[kind] ??= row as never
+    first!.leads |= leadOf[kind]
     if (row.id === 'egg' && rest.length === 0) first!.roles |= Role.Egg
   }
 
@@ -215,6 +214,13 @@ export class Lexicon {
       if (frame !== null && this.#frames.has(frame) && this.#frames.get(frame) !== word) this.#frames.set(frame, null)
     }
   }
+}
+
+const leadOf = { measure: Leads.Measure, length: Leads.Length, object: Leads.Object, coin: Leads.Coin, thing: Leads.Thing } as const
+
+function kindOf(row: MeasureWordRow | ThingWordRow): keyof typeof leadOf {
+  if (!('class' in row)) return 'thing'
+  return row.class === 'length' || row.class === 'object' || row.class === 'coin' ? row.class : 'measure'
 }
 
 /** Two words with one key make the key worthless. */

@@ -4,7 +4,7 @@ import { bearerOf, standsBehind } from './bearer.js'
 import { pricedAt, worthAt } from './priced.js'
 import { type Stated, statedAt } from './stated.js'
 import { type Context, type Statement, statement } from './statement.js'
-import { type Named, pastDescribing, thingAt } from './thing.js'
+import { type Named, severalOf, thingAt, unknownFrom } from './thing.js'
 import { timeAt } from './time.js'
 import type { Line } from './tokens.js'
 import { isEmptyVessel, pastQualifiers, standardBehind, unitAt } from './unit.js'
@@ -14,10 +14,10 @@ import { mark, Role } from './word.js'
 const measures = new Set(['weight', 'capacity', 'spoon', 'cup', 'hand', 'piece'])
 
 /** A stated measure of a thing: weights, vessels, spoons, hands, pieces, pennyworths, loaves by price, and lengths of time. */
-export function measuredAt(context: Context, start: number): Statement | null {
+export function measuredAt(context: Context, start: number, stated: Amount | null): Statement | null {
   const { line } = context
-  const latin = measureFirst(line, start)
-  const amount = latin?.amount ?? amountAt(line, start) ?? bareAmount(line, start)
+  const latin = stated === null ? measureFirst(line, start) : null
+  const amount = latin?.amount ?? stated ?? bareAmount(line, start)
   if (amount === null) return null
   const between = latin === null ? pastQualifiers(line, amount.end) : { end: latin.unit.end, qualifier: null, standard: null }
   const unit = latin?.unit ?? unitAt(line, between.end)
@@ -46,18 +46,17 @@ function measureOf(
   if (thing === null && isAside(context, stated, bearer.end, bearer.each && !amount.each, amount)) return null
   const added = thing !== null && bearer.start === amount.start ? trailingPart(line, bearer.end) : null
   const implied = thing === null && amount.each ? lastNamed(context) : null
-  const standard = between.standard ?? behind?.standard
   return statement('measured', bearer.start, added?.end ?? bearer.end, {
     amount: { low: stated.amount.low + (added?.value ?? 0), high: stated.amount.high + (added?.value ?? 0) },
     measure: unit.row.label,
     thing: thing?.name ?? implied,
     qualifier: between.qualifier ?? amount.qualifier,
-    ...(implied !== null && { implied: true }),
-    ...(thing !== null && thing.names.length > 1 && { things: thing.names }),
-    ...(bearer.each && { each: true }),
-    ...(standard !== undefined && { standard }),
-    ...(stated.parts.length > 0 && { parts: stated.parts }),
-    ...(thing !== null && thing.row === null && { unknown: pastDescribing(line, thing.start) }),
+    implied: implied !== null,
+    things: severalOf(thing),
+    each: bearer.each,
+    standard: between.standard ?? behind?.standard,
+    parts: stated.parts.length > 0 ? stated.parts : null,
+    unknown: unknownFrom(line, thing),
   })
 }
 

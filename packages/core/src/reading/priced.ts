@@ -1,7 +1,7 @@
 import type { MeasureWordRow } from '../tables/index.js'
 import type { Amount } from './amount.js'
 import { type Context, type Statement, statement } from './statement.js'
-import { longestName, type Named, pastDescribing, sharedThings, thingAt } from './thing.js'
+import { longestName, type Named, severalOf, sharedThings, thingAt, unknownFrom } from './thing.js'
 import type { Line } from './tokens.js'
 import { the } from './vocabulary.js'
 import { Role } from './word.js'
@@ -102,7 +102,7 @@ export function worthAt(context: Context, start: number, amount: Amount, unit: N
     measure: cents ? 'centsworth' : 'pennyworth',
     thing: thing?.name ?? null,
     qualifier: amount.qualifier,
-    ...(thing !== null && thing.names.length > 1 && { things: thing.names }),
-    ...(thing !== null && thing.row === null && { unknown: pastDescribing(line, thing.start) }),
+    things: severalOf(thing),
+    unknown: unknownFrom(line, thing),
   })
 }

@@ -1,3 +1,4 @@
+import { type Amount, amountAt } from './amount.js'
 import { alikeAt, asMuchAt, heapBehind, pieceAt, sizeBehind, weightOfAt } from './comparison.js'
 import { countBehind, countedAt } from './counted.js'
 import { type EggsFound, eggsAt } from './eggs.js'
@@ -9,7 +10,7 @@ import { longestName, type Thing, thingAt } from './thing.js'
 import { looseTimeAt } from './time.js'
 import type { Line } from './tokens.js'
 import { the } from './vocabulary.js'
-import { mark, Role, type Word } from './word.js'
+import { Leads, mark, Role, type Word } from './word.js'
 
 /** What a walk along a line finds. */
 export interface Findings {
@@ -31,26 +32,7 @@ const starters =
   Role.Named |
   Role.Size |
   Role.Vague |
-  Role.PartOf |
-  Role.Dimension |
   Role.Describing
-
-/** Words of the plain kind that may nevertheless begin a statement. */
-const beginners: ReadonlySet<Word> = /* @__PURE__ */ new Set([
-  the.as,
-  the.so,
-  the.to,
-  the.all,
-  the.over,
-  the.after,
-  the.when,
-  the.bake,
-  the.hot,
-  the.thick,
-  the.between,
-  the.from,
-  the.of,
-])
 
 /** Reads one line from left to right; each token is looked at by a bounded number of readers, each of which looks a bounded way ahead. */
 export function readLine(line: Line, phrase: boolean): Findings {
@@ -64,7 +46,8 @@ export function readLine(line: Line, phrase: boolean): Findings {
       at++
       continue
     }
-    const next = (word.roles & starters) !== 0 || beginners.has(word) ? statementAt(context, at) : null
+    const begins = (word.roles & starters) !== 0 || (word.leads & Leads.Statement) !== 0
+    const next = begins ? statementAt(context, at) : null
     if (next === null) {
       at = nameLoose(context, found, at)
       continue
@@ -100,25 +83,36 @@ function nameLoose(context: Context, found: Findings, at: number): number {
   return thing.end
 }
 
-/** The statement that starts at a token, by the first reader that knows it. */
+/** How far ahead the words of a statement are looked for before its reader is tried. */
+const sight = 9
+
+/** The statement that starts at a token, by the first reader that knows it. No reader is tried unless words of its kind are in sight. */
 function statementAt(context: Context, at: number): Statement | null {
   const { line } = context
   const word = line.at(at)
+  const roles = line.rolesAhead(at, sight)
   if ((word.roles & Role.Oven) !== 0) return ovenAt(line, at)
-  if (startsHeat(line, at)) return null
-  const comparison = comparisonAt(context, at)
+  if ((roles & Role.Oven) !== 0 && startsHeat(line, at)) return null
+  const comparison = comparisonAt(context, at, word, roles)
   if (comparison !== null) return comparison
-  const eggs = eggsAt(line, at)
-  if (eggs !== null) return eggStatement(line, at, eggs)
-  if ((word.roles & (numbers | Role.Named | Role.Size)) === 0 && word !== the.between && word !== the.from) return vagueAt(context, at)
-  return withPart(
-    line,
-    pieceAt(context, at) ??
-      measuredAt(context, at) ??
-      lengthAt(context, at) ??
-      countBehind(context, at) ??
-      countedAt(context, at) ??
-      vagueAt(context, at),
+  const amount = amountAt(line, at)
+  const eggs = (roles & (Role.Egg | Role.Yolk | Role.White)) !== 0 ? eggsAt(line, at, amount) : null
+  if (eggs !== null) return eggStatement(at, eggs)
+  const told = (word.roles & (numbers | Role.Named)) !== 0 || amount !== null ? amountOrNameAt(context, at, amount) : null
+  return told === null ? vagueAt(context, at) : withPart(line, told)
+}
+
+/** Statements that begin with an amount, or with the name of a measure. */
+function amountOrNameAt(context: Context, at: number, amount: Amount | null): Statement | null {
+  const { line } = context
+  const leads = line.leadsAhead(at, sight)
+  const measured = (leads & Leads.Measure) !== 0 ? pieceAt(context, at, amount) : null
+  if (measured !== null) return measured
+  return (
+    measuredAt(context, at, amount) ??
+    (amount === null
+      ? null
+      : (((leads & Leads.Length) !== 0 ? lengthAt(line, amount) : null) ?? countBehind(context, amount) ?? countedAt(context, amount)))
   )
 }
 
@@ -129,29 +123,28 @@ function startsHeat(line: Line, at: number): boolean {
   return oven > at && line.is(oven, Role.Oven) && !line.is(at, Role.Oven)
 }
 
-function comparisonAt(context: Context, at: number): Statement | null {
+function comparisonAt(context: Context, at: number, word: Word, roles: number): Statement | null {
   const { line } = context
   return (
-    asMuchAt(context, at) ??
-    weightOfAt(context, at) ??
-    alikeAt(context, at) ??
-    sizeBehind(context, at) ??
+    (isAsAhead(line, at) ? asMuchAt(context, at) : null) ??
+    ((roles & Role.Weight) !== 0 ? weightOfAt(context, at) : null) ??
+    ((roles & (Role.Weight | Role.Alike)) !== 0 ? alikeAt(context, at) : null) ??
+    ((roles & (Role.Size | Role.Qualifier)) !== 0 ? sizeBehind(context, at) : null) ??
     heapBehind(context, at) ??
     thicknessAt(context, at) ??
     heatWithoutOvenAt(line, at) ??
-    looseTimeAt(line, at)
+    ((word.leads & Leads.Statement) !== 0 ? looseTimeAt(line, at) : null)
   )
 }
 
-function eggStatement(line: Line, start: number, found: EggsFound): Statement {
-  const behind = line.at(start - 1) === mark.comma ? start : start
-  return statement(found.parted ? 'eggparts' : 'counted', behind, found.end, {
-    amount: found.amount,
-    measure: 'none',
-    thing: 'egg',
-    eggs: found.eggs,
-    qualifier: found.qualifier,
-  })
+/** *as much*, *half as much*, *three times as much*. */
+function isAsAhead(line: Line, at: number): boolean {
+  for (let ahead = at; ahead < at + 4; ahead++) if (line.at(ahead) === the.as || line.at(ahead) === the.so) return true
+  return false
+}
+
+function eggStatement(start: number, { amount, eggs, parted, qualifier, end }: EggsFound): Statement {
+  return statement(parted ? 'eggparts' : 'counted', start, end, { amount, measure: 'none', thing: 'egg', eggs, qualifier })
 }
 
 /** *a few cloves*, *some blades of mace*; in a short phrase *a little salt* too. */

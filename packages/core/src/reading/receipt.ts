@@ -1,7 +1,7 @@
 import { badOption } from '../error.js'
 import { readLine } from './reader.js'
 import type { Found, FoundHeat, FoundThing, FoundTime, ReceiptReading } from './reading.js'
-import { reading, referenceOf, spanOf } from './report.js'
+import { addDetails, type Mutable, nothing, referenceOf, spanOf } from './report.js'
 import type { Statement } from './statement.js'
 import type { Thing } from './thing.js'
 import { type Line, scan } from './tokens.js'
@@ -40,10 +40,28 @@ function placeOf(line: Line, one: { start: number; end: number }): { start: numb
 }
 
 function foundOf(line: Line, one: Statement, statements: readonly Statement[], index: number): Found {
-  const understood = [spanOf(line, one.start, one.unknown ?? one.end)]
-  const unread = one.unknown === undefined ? [] : [spanOf(line, one.unknown, one.end)]
-  const reference = one.refers ? referenceOf(line, one, statements.slice(Math.max(0, index - 12), index)) : undefined
-  return { ...placeOf(line, one), ...reading(one, understood, unread), ...(reference && { reference }) }
+  const { kind, amount, measure, thing, qualifier, eggs } = one
+  const start = line.start(one.start)
+  const end = line.end(one.end - 1)
+  const understood = [spanOf(line, one.start, one.unknown)]
+  const unread = one.unknown < one.end ? [spanOf(line, one.unknown, one.end)] : nothing
+  const found: Mutable<Found> = {
+    start,
+    end,
+    phrase: line.text.slice(start, end),
+    kind,
+    amount,
+    measure,
+    thing,
+    qualifier,
+    eggs,
+    understood,
+    unread,
+  }
+  addDetails(found, one)
+  const reference = one.refers ? referenceOf(line, one, statements, index) : undefined
+  if (reference !== undefined) found.reference = reference
+  return found
 }
 
 /** The first mention of each thing that no measure speaks of. */

@@ -3,49 +3,48 @@ import type { Statement } from './statement.js'
 import type { Line } from './tokens.js'
 import { Role } from './word.js'
 
-const nothing: readonly Span[] = []
+/** No spans at all. */
+export const nothing: readonly Span[] = []
+
+/** A reading under construction. */
+export type Mutable<T> = { -readonly [K in keyof T]: T[K] }
 
 /** The statement as a reading, with every word of the line accounted for. */
 export function readingOf(line: Line, one: Statement, all: readonly Statement[]): Reading {
-  const read = reading(one, [spanOf(line, one.start, one.unknown ?? one.end)], unreadWords(line, one))
+  const read: Mutable<Reading> = reading(one, [spanOf(line, one.start, one.unknown)], unreadWords(line, one))
   const reference = referenceOf(line, one, all)
-  return reference === undefined ? read : { ...read, reference }
+  if (reference !== undefined) read.reference = reference
+  return read
 }
 
 /** The reading without its reference. */
 export function reading(one: Statement, understood: readonly Span[], unread: readonly Span[]): Reading {
-  return {
-    kind: one.kind,
-    amount: one.amount,
-    measure: one.measure,
-    thing: one.thing,
-    qualifier: one.qualifier,
-    eggs: one.eggs,
-    ...(one.things && { things: one.things }),
-    ...(one.each && { each: one.each }),
-    ...(one.implied && { implied: one.implied }),
-    ...(one.standard && { standard: one.standard }),
-    ...(one.part && { part: one.part }),
-    ...(one.parts && { parts: one.parts }),
-    ...(one.heat && { heat: one.heat }),
-    ...(one.heatClass && { heatClass: one.heatClass }),
-    ...(one.minutes && { minutes: one.minutes }),
-    understood,
-    unread,
-  }
+  const { kind, amount, measure, thing, qualifier, eggs } = one
+  const read: Mutable<Reading> = { kind, amount, measure, thing, qualifier, eggs, understood, unread }
+  addDetails(read, one)
+  return read
+}
+
+/** Adds what only some statements have. */
+export function addDetails(read: Mutable<Reading>, one: Statement): void {
+  if (one.things !== null) read.things = one.things
+  if (one.each) read.each = true
+  if (one.implied) read.implied = true
+  if (one.standard !== null) read.standard = one.standard
+  if (one.part !== null) read.part = one.part
+  if (one.parts !== null) read.parts = one.parts
+  if (one.heat !== null) read.heat = one.heat
+  if (one.heatClass !== null) read.heatClass = one.heatClass
+  if (one.minutes !== null) read.minutes = one.minutes
 }
 
 /** What an *as much* or an *equal weight* points at: the thing it names, or else the statement before it. */
-export function referenceOf(line: Line, one: Statement, before: readonly Statement[]): Reading | undefined {
+export function referenceOf(line: Line, one: Statement, all: readonly Statement[], index: number = all.indexOf(one)): Reading | undefined {
   if (!one.refers) return undefined
-  const index = before.indexOf(one)
-  const earlier = before.slice(Math.max(0, (index < 0 ? before.length : index) - 12), index < 0 ? undefined : index).reverse()
-  const sought =
-    one.beside === undefined
-      ? earlier.find((other) => other.amount !== null && other.thing !== null && other.kind !== 'time')
-      : earlier.find((other) => other.thing === one.beside)
+  const earlier = all.slice(Math.max(0, index - reach), index).reverse()
+  const sought = earlier.find((other) => (one.beside === null ? other.amount !== null && other.thing !== null : other.thing === one.beside))
   if (sought !== undefined) return reading(sought, [spanOf(line, sought.start, sought.end)], nothing)
-  if (one.beside === undefined) return undefined
+  if (one.beside === null) return undefined
   return {
     kind: 'vague',
     amount: null,
@@ -58,6 +57,9 @@ export function referenceOf(line: Line, one: Statement, before: readonly Stateme
   }
 }
 
+/** How many statements back a comparison may point. */
+const reach = 12
+
 export function spanOf(line: Line, start: number, end: number): Span {
   return { start: line.start(start), end: line.end(end - 1) }
 }
@@ -66,7 +68,7 @@ export function spanOf(line: Line, start: number, end: number): Span {
 function unreadWords(line: Line, one: Statement): readonly Span[] {
   let unread: Span[] | undefined
   for (let at = 0; at < line.length; at++) {
-    if (at === one.start) at = one.unknown ?? one.end
+    if (at === one.start) at = one.unknown
     if (at >= line.length) break
     if (!isSilent(line, at)) {
       unread ??= []

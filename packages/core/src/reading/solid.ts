@@ -1,4 +1,4 @@
-import { amountAt } from './amount.js'
+import type { Amount } from './amount.js'
 import { type Context, once, type Statement, statement } from './statement.js'
 import { longestName, thingAt } from './thing.js'
 import type { Line } from './tokens.js'
@@ -6,10 +6,8 @@ import { the } from './vocabulary.js'
 import { Role } from './word.js'
 
 /** A length: *two fingers broad*, *an inch and a half thick*. Parts of the body measure only with their dimension. */
-export function lengthAt(context: Context, start: number): Statement | null {
-  const { line } = context
-  const amount = amountAt(line, start)
-  if (amount === null || amount.each) return null
+export function lengthAt(line: Line, amount: Amount): Statement | null {
+  if (amount.each) return null
   const unit = longestName(line, amount.end, 'length')
   if (unit === null) return null
   let { low, high } = amount
@@ -21,7 +19,11 @@ export function lengthAt(context: Context, start: number): Statement | null {
   }
   const dimension = dimensionAt(line, end)
   if (dimension === 0 && unit.row.needs === 'dimension') return null
-  return statement('length', start, dimension || end, { amount: { low, high }, measure: unit.row.label, qualifier: amount.qualifier })
+  return statement('length', amount.start, dimension || end, {
+    amount: { low, high },
+    measure: unit.row.label,
+    qualifier: amount.qualifier,
+  })
 }
 
 /** The end of *thick*, *in breadth*, *breadth*, or 0. */

@@ -1,7 +1,7 @@
 import { type MeasureWordRow, type ThingWordRow, things } from '../tables/index.js'
 import type { Line } from './tokens.js'
 import { the } from './vocabulary.js'
-import { type Branch, mark, Role, type Word } from './word.js'
+import { type Branch, Leads, mark, Role, type Word } from './word.js'
 
 /** A name found in the tables and the token after it. */
 export interface Named<Row> {
@@ -18,10 +18,12 @@ interface Rows {
   thing: ThingWordRow
 }
 
+const leads = { measure: Leads.Measure, length: Leads.Length, object: Leads.Object, coin: Leads.Coin, thing: Leads.Thing } as const
+
 /** The longest name of a kind that starts at a token. */
 export function longestName<F extends Field>(line: Line, at: number, field: F): Named<Rows[F]> | null {
   const first = line.at(at)
-  if ((first.roles & Role.Named) === 0) return null
+  if ((first.leads & leads[field]) === 0) return null
   let row: Rows[F] | null = first[field] as Rows[F] | null
   let end = at + 1
   let branch: Branch | undefined = first
@@ -101,13 +103,13 @@ function flowersAt(line: Line, found: Named<ThingWordRow>): ThingWordRow {
 }
 
 /** A noun and the nouns before it that say of what kind: *beef suet*, *almond macaroons*, *syrup of violets*. */
-function nounAt(line: Line, start: number): Thing | null {
-  const first = longestName(line, start, 'thing')
+function nounAt(line: Line, at: number, start: number): Thing | null {
+  const first = longestName(line, at, 'thing')
   if (first === null) return null
   let { end } = first
   let row = flowersAt(line, first)
   let name = row.label
-  for (let more = longestName(line, end, 'thing'); more !== null && end < start + mostWords; more = longestName(line, end, 'thing')) {
+  for (let more = longestName(line, end, 'thing'); more !== null && end < at + mostWords; more = longestName(line, end, 'thing')) {
     if (line.at(end).measure?.class === 'piece' || !(more.row.head || more.row.count === 'dish')) break
     const label = flowersAt(line, more).label
     name = name === label ? name : `${name} ${label}`
@@ -115,9 +117,11 @@ function nounAt(line: Line, start: number): Thing | null {
     end = more.end
   }
   if (row.head && line.at(end) === the.of && line.at(end + 1) !== the.a) {
-    const stuff = nounAt(line, pastDescribing(line, end + 1))
-    if (stuff !== null && stuff.row?.count !== 'dish')
-      return { ...stuff, start, name: nameOf(row.label, stuff.name), row: shapes.has(row.id) ? stuff.row : row }
+    const stuff = thingAt(line, end + 1, false)
+    if (stuff !== null && stuff.row?.count !== 'dish') {
+      name = nameOf(row.label, stuff.name)
+      return { name, row: shapes.has(row.id) ? stuff.row : row, start, end: stuff.end, names: [name] }
+    }
   }
   return { name, row, start, end, names: [name] }
 }
@@ -131,15 +135,15 @@ const isNameless = (word: Word): boolean =>
   word.text !== '' && (word.roles & ~(Role.Named | Role.PartOf | Role.Heat | Role.Egg | Role.Degree)) === 0 && /^[^\d]{3,}$/.test(word.text)
 
 /** Words that no table knows, in the place where a thing belongs: they are passed on as they stand. */
-function unknownAt(line: Line, start: number): Thing | null {
-  let end = start
-  while (end < start + 3 && isNameless(line.at(end))) {
+function unknownAt(line: Line, at: number, start: number): Thing | null {
+  let end = at
+  while (end < at + 3 && isNameless(line.at(end))) {
     end++
-    const known = nounAt(line, end)
-    if (known !== null) return { ...known, start, name: `${textOf(line, start, end)} ${known.name}` }
+    const known = nounAt(line, end, end)
+    if (known !== null) return { ...known, start, name: `${textOf(line, at, end)} ${known.name}` }
   }
-  if (end === start) return null
-  const name = textOf(line, start, end).replace(/(?<=[a-z]{2}[^s])s$/, '')
+  if (end === at) return null
+  const name = textOf(line, at, end).replace(/(?<=[a-z]{2}[^s])s$/, '')
   return { name, row: null, start, end, names: [name] }
 }
 
@@ -156,9 +160,7 @@ function textOf(line: Line, start: number, end: number): string {
  */
 export function thingAt(line: Line, start: number, open: boolean): Thing | null {
   const at = pastDescribing(line, start)
-  const found = nounAt(line, at) ?? (open ? unknownAt(line, at) : null)
-  if (found === null) return null
-  return { ...found, start }
+  return nounAt(line, at, start) ?? (open ? unknownAt(line, at, start) : null)
 }
 
 /**
@@ -180,3 +182,10 @@ export function sharedThings(line: Line, first: Thing, list: boolean): Thing {
   }
   return { ...first, end, names }
 }
+
+/** The names of several things that share an amount; null where there is one. */
+export const severalOf = (thing: Thing | null): readonly string[] | null => (thing !== null && thing.names.length > 1 ? thing.names : null)
+
+/** Where the words of a thing begin that no table knows. */
+export const unknownFrom = (line: Line, thing: Thing | null): number | undefined =>
+  thing !== null && thing.row === null ? pastDescribing(line, thing.start) : undefined

@@ -93,6 +93,22 @@ export class Line {
     return this.#values[index]!
   }
 
+  /** All the roles of the words at an index and behind it. */
+  rolesAhead(index: number, count: number): number {
+    let roles = 0
+    const end = Math.min(index + count, this.#words.length)
+    for (let at = index; at < end; at++) roles |= this.#words[at]!.roles
+    return roles
+  }
+
+  /** All that the names beginning at an index or behind it lead to. */
+  leadsAhead(index: number, count: number): number {
+    let leads = 0
+    const end = Math.min(index + count, this.#words.length)
+    for (let at = index; at < end; at++) leads |= this.#words[at]!.leads
+    return leads
+  }
+
   is(index: number, role: number): boolean {
     return (this.at(index).roles & role) !== 0
   }

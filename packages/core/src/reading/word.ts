@@ -44,6 +44,9 @@ export const Role = {
   Keeping: 0x40000000,
 } as const
 
+/** What kinds of name begin with a word, so that no reader is tried in vain; `Statement` marks small words that may begin one. */
+export const Leads = { Measure: 0x1, Length: 0x2, Object: 0x4, Coin: 0x8, Thing: 0x10, Statement: 0x20 } as const
+
 /** What the names that begin with a word lead to. */
 export interface Branch {
   next: Map<Word, Branch> | null
@@ -58,6 +61,7 @@ export interface Branch {
 export interface Word extends Branch {
   readonly text: string
   roles: number
+  leads: number
   /** The number it stands for; 0 where it stands for none. */
   value: number
   /** The qualifier that it is a word for: *near* and *some* are `about`. */
@@ -65,7 +69,19 @@ export interface Word extends Branch {
 }
 
 export function newWord(text: string, roles = 0): Word {
-  return { text, roles, value: 0, qualifier: null, next: null, measure: null, length: null, object: null, coin: null, thing: null }
+  return {
+    text,
+    roles,
+    leads: 0,
+    value: 0,
+    qualifier: null,
+    next: null,
+    measure: null,
+    length: null,
+    object: null,
+    coin: null,
+    thing: null,
+  }
 }
 
 export const mark: Readonly<Record<'comma' | 'colon' | 'stop' | 'open' | 'close' | 'dash' | 'hyphen' | 'end', Word>> = {
