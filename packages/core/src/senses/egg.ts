@@ -1,5 +1,5 @@
 /** Eggs, in grams without the shell: how heavy an egg was, by bird and date, and how much of it is white and yolk. */
-import { spread, times, unknown } from '../bands/index.js'
+import { exact, spread, times, unknown } from '../bands/index.js'
 import type { EggParts, Reading } from '../reading/index.js'
 import { type EggPartsRow, type EggTaleRow, eggCustoms, eggSizes, eggTales, type SizedRow, type SpellRow } from '../tables/index.js'
 import { type Batch, batchOf } from './egg-batch.js'
@@ -58,15 +58,15 @@ function talesOf({ measure }: Reading): readonly EggTaleRow[] {
 
 /** A hundred of eggs is six score by the custom of the trade, or five score. */
 function byTale(question: Question, tales: readonly EggTaleRow[]): readonly Sense[] {
-  const { low, high } = question.reading.amount ?? { low: 1, high: 1 }
+  const reading = { ...question.reading, eggs: null, amount: question.reading.amount ?? { low: 1, high: 1 } }
   return weighSpells(tales, question.setting).flatMap(({ row, weight }) => {
-    const reading = { ...question.reading, eggs: null, amount: { low: low * row.eggs, high: high * row.eggs } }
     const step = stepFor(row, { low: row.eggs, best: row.eggs, high: row.eggs }, 'count')
     return counted({ ...question, reading }).map((sense) => ({
       ...sense,
       id: `${sense.id}.${row.id}`,
       label: `${sense.label}; ${row.label}`,
       likelihood: sense.likelihood * weight,
+      value: times(sense.value, unknown(`tale:${row.id}`, exact(row.eggs))),
       steps: [step, ...sense.steps],
     }))
   })
