@@ -58,29 +58,49 @@ function modernValues({ assessment }: Resolved, checked: Checked, band: Band, ot
 
 const wordsOf = (phrase: string, spans: readonly Span[]): string[] => spans.map(({ start, end }) => phrase.slice(start, end))
 
+/** Makes a part of the answer when it is first asked for: a caller who wants the band alone does not wait for the citations. */
+function once<Part>(make: () => Part): () => Part {
+  let made: Part | undefined
+  return () => {
+    made ??= make()
+    return made
+  }
+}
+
 function answer(phrase: string, reading: Reading, checked: Checked): Answer {
   const resolved = resolve(reading, checked)
   const { base } = numberOf(reading.amount)
   const scaled = (band: Band): Band => (resolved.scales ? scaleBand(band, base) : band)
   const band = scaled(resolved.band)
-  const other = resolved.other && { quantity: resolved.other.quantity, band: scaled(resolved.other.band) }
   const { quantity } = resolved.assessment
-  const modern = modernValues(resolved, checked, band, other)
-  const unread = wordsOf(phrase, reading.unread)
   const { kind, amount, measure, thing, qualifier, eggs } = reading
   const { setting } = checked
   const { low, best, high, coverage } = band
+  const unread = wordsOf(phrase, reading.unread)
+  const other = once(() => resolved.other && { quantity: resolved.other.quantity, band: scaled(resolved.other.band) })
+  const modern = once(() => modernValues(resolved, checked, band, other()))
+  const senses = once(() => answerSenses(resolved, reading))
   return {
     phrase,
     setting: { year: setting.from === setting.to ? setting.from : setting.year, place: setting.places[0]! },
     reading: { kind, amount, measure, thing, qualifier, eggs, unread },
     value: { quantity, unit: baseUnits[quantity], low, best, high, coverage },
-    modern,
-    senses: answerSenses(resolved, reading),
-    text: plainText(quantity, band, modern, other),
-    notes: notesOn(resolved, setting, unread),
+    get modern() {
+      return modern()
+    },
+    get senses() {
+      return senses()
+    },
+    get text() {
+      return plainText(quantity, band, modern(), other())
+    },
+    get notes() {
+      return notesOn(resolved, setting, unread)
+    },
     cautions: resolved.cautions,
-    sources: answerSources(resolved.citations),
+    get sources() {
+      return answerSources(resolved.citations)
+    },
     dataset,
   }
 }

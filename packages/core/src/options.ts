@@ -62,44 +62,33 @@ function checkYear(year: unknown): string | number | null {
   return year
 }
 
-function checkPlace(place: unknown): string {
-  if (place === undefined) return 'england'
+function checkPlace(place: unknown): string | undefined {
+  if (place === undefined) return undefined
   if (typeof place !== 'string') throw badOption('place', 'give the slug of a place, such as england or london')
   placesFrom(place)
   return place
 }
 
-/** Runs checks one after another and gathers the faults, so that a caller hears of all of them at once. */
-function gather(checks: Readonly<Record<string, () => unknown>>): Record<string, unknown> {
-  const faults: Fault[] = []
-  const values: Record<string, unknown> = {}
-  for (const [name, check] of Object.entries(checks)) {
-    try {
-      values[name] = check()
-    } catch (error) {
-      if (!(error instanceof PottleError)) throw error
-      faults.push(...error.faults)
-    }
+/** Runs a check and keeps its faults, so that a caller hears of all of them at once. */
+function attempt<Value>(faults: Fault[], check: () => Value): Value | undefined {
+  try {
+    return check()
+  } catch (error) {
+    if (!(error instanceof PottleError)) throw error
+    faults.push(...error.faults)
+    return undefined
   }
-  if (faults.length > 0) throw new PottleError('bad-option', faults)
-  return values
 }
 
 /** @throws PottleError `bad-option` that names every option that is wrong and what would be right */
 export function checkOptions(options: ConvertOptions): Checked {
-  const { year, place, coverage, to, thing, standard } = gather({
-    year: () => checkYear(options.year),
-    place: () => checkPlace(options.place),
-    coverage: () => checkCoverage(options.coverage),
-    to: () => checkTo(options.to),
-    thing: () => checkWord('thing', options.thing),
-    standard: () => checkWord('standard', options.standard),
-  })
-  return {
-    setting: settingOf(year as string | number | null, place as string),
-    coverage: coverage as number,
-    ...(to as object),
-    ...(thing ? { thing: thing as string } : {}),
-    ...(standard ? { standard: standard as string } : {}),
-  }
+  const faults: Fault[] = []
+  const year = attempt(faults, () => checkYear(options.year))
+  const place = attempt(faults, () => checkPlace(options.place))
+  const coverage = attempt(faults, () => checkCoverage(options.coverage))
+  const to = attempt(faults, () => checkTo(options.to))
+  const thing = attempt(faults, () => checkWord('thing', options.thing))
+  const standard = attempt(faults, () => checkWord('standard', options.standard))
+  if (faults.length > 0) throw new PottleError('bad-option', faults)
+  return { setting: settingOf(year, place), coverage: coverage!, ...to, ...(thing ? { thing } : {}), ...(standard ? { standard } : {}) }
 }
