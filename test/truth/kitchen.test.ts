@@ -1110,7 +1110,9 @@ describe('common practice, no source', () => {
 
 afterAll(() => {
   const spread = Math.exp(widths / wide / 2)
+  const figures = wide + disagreements.length
   console.log(
-    `kitchen measures: ${held} figures hold, ${disagreements.length} stand outside with a reason; the bands reach ×÷${spread.toFixed(2)} on average`,
+    `kitchen measures: ${held} figures hold, ${disagreements.length} stand outside with a reason; ` +
+      `90 % bands hold ${((100 * inside) / figures).toFixed(0)} % of ${figures} figures and reach ×÷${spread.toFixed(2)} on average`,
   )
 })

@@ -100,7 +100,7 @@ function notCurrent({ label, issues }: CoinRow, { setting }: Question): PottleEr
  * As much as will lie on a coin (ml), its thickness and breadth (mm) and its weight (g).
  *
  * @throws PottleError `no-answer` when no such coin was current in the setting, naming what was
- * @example convert('as much cayenne as will lie on a sixpence', { year: 1830, to: 'ml' }).value.best   // 0.802…
+ * @example convert('as much cayenne as will lie on a sixpence', { year: 1830, to: 'ml' }).value.best   // 0.80…
  */
 export const coin: SenseKind = {
   name: 'coin',
