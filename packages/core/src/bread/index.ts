@@ -1,5 +1,5 @@
 export type { Market } from './bench.js'
-export { commonness, customMeant, kindsMeant, sizesMeant } from './choice.js'
+export { type Filling, fillings, type LoafWords } from './filling.js'
 export { type Loaf, loafWeight } from './loaf.js'
 export { fixedNamed, type LoafName, readLoafName } from './names.js'
 export { drawLoafSeries, type LoafPlate } from './picture.js'

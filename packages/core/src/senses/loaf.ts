@@ -1,30 +1,19 @@
 import {
-  commonness,
-  customMeant,
+  type Filling,
+  fillings,
   firstLoafYear,
   fixedNamed,
-  kindsMeant,
   type LoafName,
   type LoafSpan,
+  type LoafWords,
   type LoafYear,
   lastLoafYear,
   loavesOver,
   readLoafName,
   requireLoafYear,
-  sizesMeant,
 } from '../bread/index.js'
 import { noAnswer, PottleError } from '../error.js'
-import type { LoafUsageRow } from '../tables/index.js'
-import type { Question, Sense, SenseKind, Step } from './sense.js'
-
-/** What the words say of a loaf, wherever a reader put them. */
-interface Words {
-  readonly coin: string | undefined
-  readonly kind: string | undefined
-  readonly crumb: boolean
-  /** A kind that is sold at a price of its own where none is named. */
-  readonly single: boolean
-}
+import type { Question, Sense, SenseKind } from './sense.js'
 
 /** A meaning less likely than this is not worth a cook's attention. Judgement. */
 const negligible = 0.005
@@ -46,7 +35,7 @@ function answers({ reading, measure }: Question): boolean {
   return isBareLoaf(name, named(reading.thing), words)
 }
 
-function wordsOf({ reading, measure }: Question): Words {
+function wordsOf({ reading, measure }: Question): LoafWords {
   const names = [reading.measure ?? measure?.id ?? null, reading.thing, reading.qualifier, reading.standard ?? null].map((words) =>
     named(words === 'none' ? null : words),
   )
@@ -60,60 +49,8 @@ function wordsOf({ reading, measure }: Question): Words {
   }
 }
 
-function stepOf(row: LoafUsageRow, meant: string): Step {
-  return { text: row.reason, factor: `${meant} ${row.weights[meant]}`, grade: row.grade, checked: row.checked, sources: row.source }
-}
-
-/** One way to fill in what the words leave open: a size and a kind, with the share it has in each year. */
-interface Filling {
-  readonly coin: string | undefined
-  readonly kind: string | undefined
-  readonly share: (year: number) => number
-  readonly reasons: (year: number) => Step[]
-}
-
-/** What may stand in for a size or a kind that the words leave open. */
-interface Option extends Pick<Filling, 'share' | 'reasons'> {
-  readonly id: string | undefined
-}
-
-/** What the words say outright. */
-function said(id: string | undefined): Option {
-  return { id, share: () => 1, reasons: () => [] }
-}
-
-/** Every option that a usage row of any of the years names, with its share by year; where no row speaks, what the words say. */
-function options(years: readonly LoafYear[], rowIn: (year: number) => LoafUsageRow | undefined, otherwise?: string): Option[] {
-  const ids = new Set(years.flatMap(({ year }) => Object.keys(rowIn(year)?.weights ?? (otherwise ? { [otherwise]: 1 } : {}))))
-  return [...ids].map((id) => ({
-    id,
-    share: (year) => rowIn(year)?.weights[id] ?? (rowIn(year) || id !== otherwise ? 0 : 1),
-    reasons: (year) => [rowIn(year)].flatMap((row) => (row ? [stepOf(row, id)] : [])),
-  }))
-}
-
-function sizesOf({ coin, kind, single }: Words, years: readonly LoafYear[]): Option[] {
-  if (coin && kind) return options(years, (year) => customMeant(year, coin, kind), coin)
-  if (coin || single) return [said(coin)]
-  return options(years, (year) => sizesMeant(year, kind))
-}
-
-function fillings(words: Words, years: readonly LoafYear[]): Filling[] {
-  return sizesOf(words, years).flatMap((size) => {
-    // A loaf of fixed weight weighs the same whatever the flour.
-    const named = words.kind || fixedNamed(size.id ?? '')
-    const kinds = named ? [said(words.kind)] : options(years, kindsMeant)
-    return kinds.map((one) => ({
-      coin: size.id,
-      kind: one.id,
-      share: (year: number) => commonness(size.id ?? 'penny', year) * size.share(year) * one.share(year),
-      reasons: (year: number) => [...size.reasons(year), ...one.reasons(year)],
-    }))
-  })
-}
-
 /** The loaves of one filling; none where no year of the setting has it. */
-function loavesOf(filling: Filling, { crumb }: Words, { setting }: Question, years: readonly LoafYear[]): readonly LoafSpan[] {
+function loavesOf(filling: Filling, { crumb }: LoafWords, { setting }: Question, years: readonly LoafYear[]): readonly LoafSpan[] {
   const meant = years.filter(({ year }) => filling.share(year) > 0)
   const { coin, kind } = filling
   const asked = { ...(coin ? { coin } : {}), ...(kind ? { kind } : {}), place: setting.places, crumb }
@@ -129,7 +66,7 @@ function identityOf({ loaf, group, groupLabel }: LoafSpan, { coin }: Filling, al
 }
 
 /** What a cook chooses: which of the weights of a fixed size, which kind of bread, or which size. */
-function choiceOf({ coin }: Words): string {
+function choiceOf({ coin }: LoafWords): string {
   if (coin === undefined) return 'loaf-size'
   return fixedNamed(coin) ? `${coin}-loaf` : 'loaf-kind'
 }
@@ -154,7 +91,7 @@ function yearsOf({ setting }: Question): readonly LoafYear[] {
   return within
 }
 
-function weighed(words: Words, question: Question): Sense[] {
+function weighed(words: LoafWords, question: Question): Sense[] {
   const years = yearsOf(question)
   const found: Sense[] = []
   let refusal: PottleError | undefined
@@ -174,7 +111,7 @@ function weighed(words: Words, question: Question): Sense[] {
 }
 
 /** The senses that a caller insists on: one kind of bread, or one sense by its id. */
-function insisted(wish: string, words: Words, question: Question): Sense[] {
+function insisted(wish: string, words: LoafWords, question: Question): Sense[] {
   const kind = readLoafName(wish).kind?.id
   const senses = weighed(kind ? { ...words, kind } : words, question)
   const named = senses.filter(({ id, standard }) => id === wish || standard === kind || id.endsWith(`.${wish}`))
