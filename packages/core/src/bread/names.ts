@@ -24,8 +24,10 @@ const coinIndex = byName(loafCoins, ({ id }) => id)
 const kindIndex = byName(loafKinds, ({ id }) => id)
 const fixedIndex = byName<FixedLoafRow>(fixedLoaves, ({ loaf }) => loaf)
 
-/** Words that say no more than that it is bread. */
-const nouns = new Set('loaf loaves bread breads roll rolls manchet manchets brick'.split(' '))
+/** Words that say that it is bread; *white* and *French* alone do not: there are whites of eggs and French beans. */
+const nouns = new Set(
+  'loaf loaves bread breads roll rolls manchet manchets cheat wastel wastels simnel simnels cocket horsebread'.split(' '),
+)
 /** Words that say that the crust is off. */
 const crumbs = new Set('crumb crumbs crumbe crumme crummes breadcrumb breadcrumbs'.split(' '))
 /** Words that change nothing in what a loaf weighs: a grated loaf keeps its crust unless the crumb is named. */
@@ -66,13 +68,14 @@ export function readLoafName(name: string): LoafName {
     const fixed = longest(words, i, fixedIndex)
     const kind = longest(words, i, kindIndex)
     const word = words[i]!
-    if (nouns.has(word) || kind) found.bread = true
+    const length = coin?.length ?? fixed?.length ?? kind?.length ?? 1
+    if (words.slice(i, i + length).some((one) => nouns.has(one))) found.bread = true
     if (coin) found.coin ??= coin.row
     else if (fixed) found.fixed ??= fixed.row.loaf
     else if (kind) found.kind ??= kind.row
     else if (crumbs.has(word)) found.crumb = true
     else if (!nouns.has(word) && !idle.has(word)) found.other.push(word)
-    i += coin?.length ?? fixed?.length ?? kind?.length ?? 1
+    i += length
   }
   return found
 }
