@@ -55,6 +55,7 @@ export const tables = {
   'core-temperatures': 'CoreTemperatureRow',
   'roasting-rules': 'RoastRuleRow',
   'dish-shapes': 'DishRow',
+  batters: 'BatterRow',
   displacements: 'DisplacementRow',
   portions: 'PortionRow',
   'demo-receipts': 'DemoReceiptRow',

@@ -1,0 +1,5 @@
+export type { Dish, Length } from './dish.js'
+export type { Fixed, LineFix, Size } from './fixed.js'
+export type { Limit, Plan } from './plan.js'
+export type * from './sheet.js'
+export { type SheetOptions, workSheet } from './work.js'

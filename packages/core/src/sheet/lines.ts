@@ -1,0 +1,119 @@
+import type { AnswerSense, AnswerStep } from '../answer.js'
+import { type Band, scaleBand } from '../bands/index.js'
+import { citeShort } from '../cite/index.js'
+import type { Sense, Step } from '../senses/index.js'
+import { exactRatio, type Quantity } from '../tables/index.js'
+import type { Cracked, OwnEgg } from './eggs.js'
+import type { Footnotes } from './footnotes.js'
+import type { Kernel, Option } from './kernel.js'
+import type { CheckedPlan } from './plan.js'
+import { noteOf } from './remarks.js'
+import type { Chosen, SheetLine } from './sheet.js'
+import { toValue, unitOf } from './totals.js'
+import type { Worked } from './worked.js'
+import { countedOut, eggsOut, knownOf, measuredOut } from './working.js'
+
+/** What all lines of a sheet are told with. */
+export interface Telling {
+  readonly plan: CheckedPlan
+  readonly factor: number
+  readonly coverage: number
+  readonly egg: OwnEgg
+  readonly footnotes: Footnotes
+}
+
+/** A line as the sheet has it, and the eggs that it cracks. */
+export interface Told {
+  readonly line: SheetLine
+  readonly cracked: Cracked | null
+}
+
+const stepOf = ({ text, factor, grade, checked, sources }: Step): AnswerStep => ({
+  text,
+  factor,
+  grade,
+  checked,
+  sources: sources.map(citeShort),
+})
+
+/** All the digits of a sense, where neither it nor the number of the words leaves a doubt. */
+function exactDigits({ sense }: Option, { reading, base }: Worked, quantity: Quantity): string | null {
+  const { amount } = reading
+  const ranged = amount !== null && amount.low !== amount.high
+  if (sense.exact === undefined || ranged || sense.quantity !== quantity) return null
+  return exactRatio(sense.exact).times(base).toSignificantDigits(15).toString()
+}
+
+function answerSense(option: Option, band: Band, worked: Worked, quantity: Quantity): AnswerSense {
+  const { sense, weight } = option
+  const { low, best, high } = scaleBand(band, worked.base)
+  const { id, label, steps } = sense
+  const exact = exactDigits(option, worked, quantity)
+  return { id, label, likelihood: Number(weight.toFixed(4)), unit: unitOf(quantity), low, best, high, exact, steps: steps.map(stepOf) }
+}
+
+/** Why a sense was chosen: what usage says of it, else what defines it. */
+function reasonOf(sense: Sense, fixed: boolean): string {
+  if (fixed) return 'fixed by the user'
+  const usage = sense.steps.find(({ factor }) => factor.startsWith('weight '))
+  return (usage ?? sense.steps[0])?.text ?? sense.label
+}
+
+function chosenOf({ kernel, fixes }: Worked): Chosen | null {
+  const first = kernel?.own[0]
+  if (!first) return null
+  const { id, label } = first.sense
+  const fixed = fixes.some((fix) => !fix.startsWith('densities.'))
+  return { id, label, likelihood: Number(first.weight.toFixed(4)), reason: reasonOf(first.sense, fixed) }
+}
+
+/** What a worked line comes to, and what to measure off. */
+function figuresOf(
+  worked: Worked,
+  kernel: Kernel,
+  telling: Telling,
+): Pick<SheetLine, 'value' | 'senses' | 'working'> & { cracked: Cracked | null } {
+  const { reading, base, estimate } = worked
+  const { coverage, factor } = telling
+  const bands = kernel.bands(coverage)
+  const whole = scaleBand(bands.own, base)
+  // What is wanting to a batter can't be less than nothing.
+  const value = toValue(kernel.quantity, estimate ? { ...whole, low: Math.max(0, whole.low) } : whole)
+  const known = knownOf(kernel, base * factor, coverage)
+  const count = reading.amount ? ((reading.amount.low + reading.amount.high) / 2) * factor : 0
+  const eggs = eggsOut(worked, known, telling.egg)
+  return {
+    value,
+    working: eggs?.working ?? countedOut(worked, known, count) ?? measuredOut(known, telling.plan.units),
+    senses: kernel.own.map((option, i) => answerSense(option, bands.senses[i]!, worked, kernel.quantity)),
+    cracked: eggs?.cracked ?? null,
+  }
+}
+
+const nothing = { value: null, senses: [], working: null, cracked: null } as const
+
+/** One line of the sheet: its period words, what they come to, and what to measure off. */
+export function tellLine(worked: Worked, telling: Telling): Told {
+  const { number, found, reading, kernel, estimate } = worked
+  const { value, senses, working, cracked } = kernel ? figuresOf(worked, kernel, telling) : nothing
+  const line: SheetLine = {
+    number,
+    start: found.start,
+    end: found.end,
+    phrase: found.phrase,
+    kind: found.kind,
+    thing: reading.things && reading.things.length > 1 ? reading.things.join(' and ') : reading.thing,
+    part: reading.part ?? null,
+    amount: reading.amount,
+    measure: reading.measure,
+    eggs: reading.eggs,
+    chosen: chosenOf(worked),
+    senses,
+    value,
+    working,
+    estimate,
+    note: noteOf(worked, value, working, senses),
+    sources: telling.footnotes.cite((kernel?.own[0]?.sense.steps ?? []).flatMap(({ sources }) => sources)),
+  }
+  return { line, cracked }
+}

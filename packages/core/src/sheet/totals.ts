@@ -1,0 +1,47 @@
+import type { Value } from '../answer.js'
+import { type Band, jointBand, times } from '../bands/index.js'
+import type { Quantity } from '../tables/index.js'
+import type { Kernel } from './kernel.js'
+import type { Total } from './sheet.js'
+import type { Worked } from './worked.js'
+
+/** How many of each kernel there are in all: lines that say the same fall out together. */
+function counted(lines: readonly Worked[]): ReadonlyMap<Kernel, number> {
+  const counts = new Map<Kernel, number>()
+  for (const { kernel, base } of lines) if (kernel) counts.set(kernel, (counts.get(kernel) ?? 0) + base)
+  return counts
+}
+
+/**
+ * The sum of what can be told in a quantity, with the same pint, egg and spoon throughout.
+ *
+ * @returns null where no line can be told in it
+ */
+export function totalOf(lines: readonly Worked[], of: 'mass' | 'volume' | 'room', coverage: number): Total | null {
+  const told = lines.filter(({ kernel }) => kernel?.[of])
+  if (told.length === 0) return null
+  const sums = [...counted(told)].map(([kernel, count]) => ({
+    ...(kernel.choice ? { choice: kernel.choice } : {}),
+    options: kernel[of]!.map(({ id, weight, value }) => ({ id, weight, value: times(value, count) })),
+  }))
+  const without = lines.filter(({ kernel }) => !kernel?.[of]).map(({ number }) => number)
+  return { ...toValue(of === 'mass' ? 'mass' : 'volume', jointBand(sums, coverage)), without }
+}
+
+const baseUnits: Readonly<Record<Quantity, string>> = {
+  mass: 'g',
+  volume: 'ml',
+  count: 'each',
+  length: 'mm',
+  time: 's',
+  temperature: 'degC',
+  ratio: '1',
+}
+
+/** The base unit that values of a quantity are told in. */
+export const unitOf = (quantity: Quantity): string => baseUnits[quantity]
+
+/** A band as an answer gives it. */
+export function toValue(quantity: Quantity, { low, best, high, coverage }: Band): Value {
+  return { quantity, unit: unitOf(quantity), low, best, high, coverage }
+}

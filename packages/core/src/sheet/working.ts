@@ -1,0 +1,71 @@
+/** What a cook measures off for one line, in the plan's units. */
+import { scaleBand } from '../bands/index.js'
+import type { EggParts } from '../reading/index.js'
+import { type Cracked, crack, type OwnEgg, sayEggs } from './eggs.js'
+import type { Kernel } from './kernel.js'
+import type { CheckedPlan } from './plan.js'
+import { inFractions, roundWithin } from './rounding.js'
+import type { Working } from './sheet.js'
+import { type Known, type Measured, onMetric, onUk, onUs } from './units.js'
+import type { Worked } from './worked.js'
+
+/** Things that a kitchen measures by the cup rather than on the scale, beside liquids. */
+const byCup = ['dry', 'fat', 'dairy', 'sweet']
+
+/** What is known of a line for this plan: `by` is how many of the kernel there are, scaled. */
+export function knownOf(kernel: Kernel, by: number, coverage: number): Known {
+  const { good, quantity } = kernel
+  const { mass, volume } = kernel.bands(coverage)
+  return {
+    mass: mass && scaleBand(mass, by),
+    volume: volume && scaleBand(volume, by),
+    liquid: good?.classes.includes('liquid') ?? quantity === 'volume',
+    cups: quantity === 'volume' || (good?.classes.some((name) => byCup.includes(name)) ?? false),
+  }
+}
+
+const moved = (to: number, from: number): number => Number((to / from - 1).toFixed(4))
+
+/** The kitchen's own tools first, metric beside them where they are not metric. */
+export function measuredOut(known: Known, units: CheckedPlan['units']): Working | null {
+  const metric = onMetric(known)
+  const own: Measured | undefined = units === 'us' ? onUs(known) : units === 'uk' ? onUk(known) : metric
+  if (!own || !metric) return null
+  const { amount, unit, text, quantity, base } = own
+  return { amount, unit, text, metric: units === 'metric' ? null : metric.text, moved: moved(base, known[quantity]!.best) }
+}
+
+/** Things that the receipt counts stay counted: a cook takes four lemons, not so many grams of lemon. */
+export function countedOut({ reading, kernel }: Worked, known: Known, count: number): Working | null {
+  const pieces = reading.kind === 'counted' || kernel?.quantity === 'count'
+  if (!pieces || !reading.amount) return null
+  const rounded = roundWithin(count, [1, 0.5, 0.25, 0.125], 1 / 20)
+  const weighed = onMetric({ ...known, volume: undefined })
+  const text = `${inFractions(rounded)}${weighed ? ` (${weighed.text})` : ''}`
+  return { amount: rounded, unit: 'each', text, metric: null, moved: moved(rounded, count) }
+}
+
+/** Eggs that are cracked, not things that are to weigh as much as eggs. */
+export const isEggs = ({ kernel, reading }: Worked): boolean =>
+  (kernel?.choice?.startsWith('egg:') ?? false) && reading.kind !== 'comparison'
+
+/** How to say a share of an egg that is less than any to crack. */
+function beaten({ whole, yolks, whites }: EggParts): string {
+  if (whole > 0 || (yolks > 0 && whites > 0)) return 'beaten egg'
+  return yolks > 0 ? 'yolk' : 'white'
+}
+
+/** Eggs to crack, with their weight; a weight alone where less than half an egg is wanted. */
+export function eggsOut(worked: Worked, known: Known, egg: OwnEgg): { working: Working; cracked: Cracked } | null {
+  if (!isEggs(worked) || !known.mass) return null
+  const parts: EggParts = worked.reading.eggs ?? { whole: 1, yolks: 0, whites: 0 }
+  const { best } = known.mass
+  const cracked = crack(best, parts, egg)
+  const { amount, unit, text, base } = onMetric({ ...known, volume: undefined, liquid: false })!
+  const count = cracked.whole + Math.max(cracked.yolks, cracked.whites)
+  const working =
+    count === 0
+      ? { amount, unit, text: `${text} of ${beaten(parts)}`, metric: null, moved: moved(base, best) }
+      : { amount: count, unit: egg.unit, text: sayEggs(cracked, egg), metric: text, moved: moved(cracked.grams, best) }
+  return { working, cracked }
+}
