@@ -93,6 +93,9 @@ function checkSolid(solid: Solid, biot: number): void {
   if (biot !== Number.POSITIVE_INFINITY) requirePositive('biot', biot, 'Biot number')
 }
 
+/** Before this Fourier number no heat has come half-way in: what has, erfc(6.4), is less than a double can tell. */
+const unfelt = 0.0015
+
 /** Terms past this exponent are nothing to a double. */
 const spent = 40
 const mostTerms = 60
@@ -108,6 +111,7 @@ const mostTerms = 60
 export function temperatureLeft(solid: Solid, biot: number, fourier: number, at = 0): number {
   checkSolid(solid, biot)
   if (requireNumber('fourier', fourier) < 0) throw badOption('fourier', 'time runs forward; give a Fourier number from 0 up')
+  if (fourier === 0 || (fourier < unfelt && at <= 0.5)) return 1
   let sum = 0
   for (let i = 0; i < mostTerms; i++) {
     const { root, coefficient } = termsOf(solid, biot, i + 1)[i]!

@@ -1,7 +1,7 @@
 import { PottleError } from '../error.js'
 import { nearestTo } from '../nearest.js'
 import type { PeriodName } from '../tables/index.js'
-import { keysOf, standsAt, type Word } from './words.js'
+import { keysOf, standsAt, type Word, wordsOf } from './words.js'
 
 /** A table row that old books call by several names, each in its years. */
 interface NamedRow {
@@ -50,11 +50,10 @@ export function periodIndex<Row extends NamedRow>(
 
 /** The error for words that name none of the rows. */
 export function unknownName(phrase: string, what: string, rows: readonly NamedRow[]): PottleError {
-  const nearest = nearestTo(
-    phrase,
-    rows.flatMap(({ names }) => names.map(({ words }) => words)),
-    5,
-  )
+  const names = rows.flatMap((row) => row.names.map(({ words }) => words))
+  // The longest word is the likeliest to be a name misspelt.
+  const longest = wordsOf(phrase).reduce((most, { text }) => (text.length > most.length ? text : most), '')
+  const nearest = nearestTo(longest || phrase, [...new Set(names)], 5)
   const detail = `"${phrase.slice(0, 60)}" names no ${what}; the nearest are ${nearest.join(', ')}`
   return new PottleError('unreadable', [{ parameter: 'phrase', detail }], { understood: [], unread: [phrase.slice(0, 60)], nearest })
 }
