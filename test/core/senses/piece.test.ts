@@ -27,6 +27,12 @@ describe('whole things', () => {
     expect(bandFor(senses).high).toBeLessThan(58)
   })
 
+  it('may be a part of one', () => {
+    expect(bestOf(answer(piece, { ...counted('lemon'), part: 'juice' }, 1800))).toBe(46.6)
+    expect(bestOf(answer(piece, { ...counted('orange'), part: 'rind' }, 1800))).toBe(8)
+    expect(piece.answers(ask({ ...counted('onion'), part: 'juice' }, 1800))).toBe(false)
+  })
+
   it('are left to other kinds where no weight is known', () => expect(piece.answers(ask(counted('chicken'), 1800))).toBe(false))
 })
 

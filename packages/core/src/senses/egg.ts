@@ -1,12 +1,14 @@
 /** Eggs, in grams without the shell: how heavy an egg was, by bird and date, and how much of it is white and yolk. */
+
 import { exact, spread, times, unknown } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import type { EggParts, Reading } from '../reading/index.js'
 import { type EggPartsRow, type EggTaleRow, eggCustoms, eggSizes, eggTales, type SizedRow, type SpellRow } from '../tables/index.js'
 import { type Batch, batchOf } from './egg-batch.js'
 import { eggsInPan, isEggs, weighedLikeEggs } from './egg-scale.js'
 import { contentsOf, eggOf, findEgg, partsOf } from './egg-weight.js'
 import { keyOf } from './name.js'
-import type { Question, Sense, SenseKind, Step } from './sense.js'
+import type { Question, Sense, SenseKind } from './sense.js'
 import { insisted, sayFactor, stepFor, type Weighed, weighSpells } from './spell.js'
 
 const one = { low: 1, best: 1, high: 1 }
@@ -50,16 +52,18 @@ function counted({ reading, setting }: Question): readonly Sense[] {
   return weighSpells(bird.spells, setting).map((spelled) => senseOf(bird, spelled, reading, batch))
 }
 
+const tales = new Map<string, EggTaleRow[]>()
+for (const row of eggTales) for (const key of row.names.map(keyOf)) tales.set(key, [...(tales.get(key) ?? []), row])
+
 /** The numbers that a measure counts eggs by: `dozen`, `hundred`; none for a plain count. */
 function talesOf({ measure }: Reading): readonly EggTaleRow[] {
-  const key = keyOf(measure ?? '')
-  return key === '' ? [] : eggTales.filter(({ names }) => names.some((name) => keyOf(name) === key))
+  return (measure && tales.get(keyOf(measure))) || []
 }
 
 /** A hundred of eggs is six score by the custom of the trade, or five score. */
-function byTale(question: Question, tales: readonly EggTaleRow[]): readonly Sense[] {
+function byTale(question: Question, rows: readonly EggTaleRow[]): readonly Sense[] {
   const reading = { ...question.reading, eggs: null, amount: question.reading.amount ?? { low: 1, high: 1 } }
-  return weighSpells(tales, question.setting).flatMap(({ row, weight }) => {
+  return weighSpells(rows, question.setting).flatMap(({ row, weight }) => {
     const step = stepFor(row, { low: row.eggs, best: row.eggs, high: row.eggs }, 'count')
     return counted({ ...question, reading }).map((sense) => ({
       ...sense,
@@ -75,8 +79,8 @@ function byTale(question: Question, tales: readonly EggTaleRow[]): readonly Sens
 function everySense(question: Question): readonly Sense[] {
   const pan = eggsInPan(question.reading)
   if (pan) return weighedLikeEggs(question, pan)
-  const tales = talesOf(question.reading)
-  return tales.length > 0 ? byTale(question, tales) : counted(question)
+  const rows = talesOf(question.reading)
+  return rows.length > 0 ? byTale(question, rows) : counted(question)
 }
 
 /**

@@ -9,21 +9,23 @@ import { insisted, notThen, stepFor, thingOf, type Weighed, weighSpells } from '
 /** The word that a piece is counted by; the empty word for whole things. */
 const wordOf = (measure: string | null | undefined): string => (measure && measure !== 'none' ? keyOf(measure) : '')
 
-const byWord = new Map<string, PieceRow[]>()
-for (const row of pieces) byWord.set(wordOf(row.measure), [...(byWord.get(wordOf(row.measure)) ?? []), row])
+/** By the word that they are counted by, then by the name of the thing. */
+const byWord = new Map<string, Map<string, PieceRow>>()
+for (const row of pieces) {
+  const things = byWord.get(wordOf(row.measure)) ?? new Map<string, PieceRow>()
+  for (const name of row.names) if (!things.has(keyOf(name))) things.set(keyOf(name), row)
+  byWord.set(wordOf(row.measure), things)
+}
 
-/** A whole thing goes by its own name; a blade or a sprig may be of anything of a kind. */
+/** A whole thing goes by its own name, and a part of it by both: *lemon juice*. A blade or a sprig may be of anything of a kind. */
 function rowFor(question: Question): PieceRow | undefined {
-  const { thing, measure } = question.reading
+  const { thing, measure, part } = question.reading
   if (!thing) return undefined
   const word = wordOf(measure)
-  const rows = byWord.get(word) ?? []
-  const names = [thing, ...(word === '' ? [] : thingOf(question))].map(keyOf)
-  for (const name of names) {
-    const row = rows.find((one) => one.names.some((other) => keyOf(other) === name))
-    if (row) return row
-  }
-  return undefined
+  const things = byWord.get(word)
+  const kinds = word === '' || part ? [] : thingOf(question)
+  const names = [part ? `${thing} ${part}` : thing, ...kinds].map(keyOf)
+  return names.map((name) => things?.get(name)).find((row) => row !== undefined)
 }
 
 /** Words for pieces that no other kind counts by. A loaf is bread unless the table has one of the thing. */
@@ -34,7 +36,7 @@ function isPieceWord({ reading }: Question): boolean {
 
 function unweighed({ reading }: Question): PottleError {
   const { measure, thing } = reading
-  const known = (byWord.get(wordOf(measure)) ?? []).map(({ label }) => label).join(', ')
+  const known = [...new Set(byWord.get(wordOf(measure))?.values())].map(({ label }) => label).join(', ')
   return noAnswer('thing', `the tables do not say what a ${measure} of ${thing ?? 'a thing not named'} weighs; they know ${known}`)
 }
 

@@ -4,11 +4,13 @@
  * Dry things stood above the rim of a spoon: before level measuring was taught (Farmer, Boston Cooking-School Cook Book, 1896) a spoonful
  * of flour was a rounded one. How far above is a factor on the level content (`heaps`).
  */
+
 import { type Expression, product, spread, unknown } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import { noAnswer, type PottleError } from '../error.js'
 import { type HeapRow, heaps, type SpellRow, type VesselRow, vessels } from '../tables/index.js'
 import { byKey, keyOf } from './name.js'
-import type { Question, Sense, SenseKind, Step } from './sense.js'
+import type { Question, Sense, SenseKind } from './sense.js'
 import { insisted, notThen, stepFor, thingOf, type Weighed, weighSpells } from './spell.js'
 
 const index = byKey(vessels)
@@ -48,6 +50,7 @@ function senseOf({ row: spell, weight }: Weighed<SpellRow>, heap: Weighed<HeapRo
     value: heldBy(spell, heap?.row),
     steps,
     choice: `vessel:${spell.id.split('.')[0]}`,
+    standard: spell.id,
   }
 }
 
