@@ -12,7 +12,11 @@ type Module = Record<string, unknown>
 
 const modules = import.meta.glob<Module>(['../../packages/core/src/**/*.ts', '!**/rows/**'])
 const doors = import.meta.glob<Module>('../../packages/core/src/*/index.ts', { eager: true })
-const texts = import.meta.glob<string>(['../../packages/core/src/**/*.ts', '!**/rows/**'], { query: '?raw', import: 'default', eager: true })
+const texts = import.meta.glob<string>(['../../packages/core/src/**/*.ts', '!**/rows/**'], {
+  query: '?raw',
+  import: 'default',
+  eager: true,
+})
 
 interface Example {
   readonly file: string
@@ -32,16 +36,19 @@ const examples: Example[] = Object.entries(texts).flatMap(([file, text]) =>
 )
 
 function evaluate(code: string, names: Module): unknown {
-  return new Function(...Object.keys(names), `return ${transpile(`(${code})`)}`)(...Object.values(names))
+  const plain = transpile(`(${code})`).replace('"use strict";', '').trim()
+  return new Function(...Object.keys(names), `return ${plain}`)(...Object.values(names))
 }
 
-const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
+const escapePattern = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
 
 test.each(examples.map((example) => [`${example.file}: ${example.call}`, example] as const))('%s', async (_, { file, call, expected }) => {
   const own = await modules[`../../packages/core/src/${file}`]!()
   const result = evaluate(call, { ...rooms, ...face, ...own })
   if (expected.includes('…')) {
-    expect(typeof result === 'string' ? `'${result}'` : JSON.stringify(result)).toMatch(new RegExp(`^${expected.split('…').map(escape).join('.*')}$`, 's'))
+    expect(typeof result === 'string' ? `'${result}'` : JSON.stringify(result)).toMatch(
+      new RegExp(`^${expected.split('…').map(escapePattern).join('.*')}$`, 's'),
+    )
   } else expect(result).toEqual(evaluate(expected, rooms))
 })
 

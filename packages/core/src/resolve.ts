@@ -2,11 +2,11 @@ import type { AnswerCaution, AnswerStep } from './answer.js'
 import { type Assessment, assess } from './assess.js'
 import { type Band, bandOf, mixtureBand, rectangle, times, type Unknown, unknown } from './bands/index.js'
 import { cautionsAbout } from './caution.js'
-import { citeShort } from './cite/index.js'
+import { citeShort, type Step } from './cite/index.js'
 import { noAnswer } from './error.js'
 import type { Checked } from './options.js'
 import type { Range, Reading } from './reading/index.js'
-import { inQuantity, type Sense, type Step } from './senses/index.js'
+import { inQuantity, type Sense } from './senses/index.js'
 import type { Citation, Quantity } from './tables/index.js'
 
 /** A sense with its band, for one of the measure; the phrase's number scales it. */

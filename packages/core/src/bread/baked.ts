@@ -1,5 +1,5 @@
 import type { Unknown } from '../bands/index.js'
-import type { Step } from '../senses/sense.js'
+import type { Step } from '../cite/index.js'
 
 /** One loaf of one year, with the doubt about its price kept apart from the rest, so that loaves of several years can be taken together. */
 export interface Baked {

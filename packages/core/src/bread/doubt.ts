@@ -1,4 +1,4 @@
-import type { Step } from '../senses/sense.js'
+import type { Step } from '../cite/index.js'
 import { type LoafDoubtRow, loafDoubts } from '../tables/index.js'
 import { show } from './show.js'
 

@@ -1,4 +1,4 @@
-import type { Step } from '../senses/sense.js'
+import type { Step } from '../cite/index.js'
 import type { LoafUsageRow } from '../tables/index.js'
 import { commonness, customMeant, kindsMeant, sizesMeant } from './choice.js'
 import { fixedNamed } from './names.js'

@@ -1,6 +1,6 @@
 import { triangle, unknown } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import { noAnswer } from '../error.js'
-import type { Step } from '../senses/sense.js'
 import { exactRatio, exactValue, type FixedLoafRow, fixedLoaves, holds, loafDoubts } from '../tables/index.js'
 import type { Baked } from './baked.js'
 

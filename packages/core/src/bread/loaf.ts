@@ -1,5 +1,5 @@
 import { type Expression, lognormal, product, unknown } from '../bands/index.js'
-import type { Step } from '../senses/sense.js'
+import type { Step } from '../cite/index.js'
 import type { Baked } from './baked.js'
 import { kindsMeant, likeliest } from './choice.js'
 import { crumbOf } from './crumb.js'

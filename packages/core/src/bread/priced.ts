@@ -1,4 +1,4 @@
-import type { Step } from '../senses/sense.js'
+import type { Step } from '../cite/index.js'
 import { exactRatio, type LoafCoinRow, type LoafKindRow } from '../tables/index.js'
 import type { Baked } from './baked.js'
 import { type Bench, benchIn } from './bench.js'

@@ -1,6 +1,6 @@
 import { triangle, type Unknown, unknown } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import { noAnswer } from '../error.js'
-import type { Step } from '../senses/sense.js'
 import {
   type AssizeRegimeRow,
   type AssizeRuleRow,

@@ -1,6 +1,6 @@
 import type { Expression } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import { noAnswer, PottleError } from '../error.js'
-import type { Step } from '../senses/sense.js'
 import type { Baked } from './baked.js'
 import { bakeAll, type Loaf, weightOf } from './loaf.js'
 import type { LoafQuestion } from './question.js'

@@ -1,5 +1,5 @@
+import type { Step } from '../cite/index.js'
 import { noAnswer } from '../error.js'
-import type { Step } from '../senses/sense.js'
 import { exactRatio, type WheatPriceRow, type WheatSeriesRow, wheatPrices, wheatSeries } from '../tables/index.js'
 import { show } from './show.js'
 

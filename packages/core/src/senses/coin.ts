@@ -4,13 +4,15 @@
  * A heap of powder is a cone on the disc, V = (π/3) r³ tan α: r the radius of the coin, α the angle of repose of the powder. The low end is a
  * layer one millimetre deep: a careful hand does not build the cone. Mean thickness is mass / (density × π r²); the rim stands above it.
  */
+
 import { product, spread, unknown } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import { noAnswer, type PottleError } from '../error.js'
 import type { Reading } from '../reading/index.js'
 import { type CoinIssueRow, type CoinRow, coins, findGood, holds, type Quantity, type Spread } from '../tables/index.js'
 import { constant, heapOn, thicknessOf } from './coin-size.js'
 import { byKey, keyOf } from './name.js'
-import type { Question, Sense, SenseKind, Step } from './sense.js'
+import type { Question, Sense, SenseKind } from './sense.js'
 import { insisted, sayFactor, stepFor, type Weighed, weighSpells } from './spell.js'
 
 const index = byKey(coins)

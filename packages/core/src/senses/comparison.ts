@@ -4,12 +4,14 @@
  * V = (π/6) L W² / 1000: an ellipsoid as long as the thing and as broad, L and W in mm, V in ml. A long walnut is a broad one too, so its
  * least and greatest volumes come of both least and both greatest.
  */
+
 import { type Expression, power, product, spread, unknown } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import type { Reading } from '../reading/index.js'
 import { type ComparisonForm, type ComparisonRow, comparisons, type Spread } from '../tables/index.js'
 import { eggInShell, eggOfBird, partsOf } from './egg-weight.js'
 import { byKey, keyOf } from './name.js'
-import type { Question, Sense, SenseKind, Step } from './sense.js'
+import type { Question, Sense, SenseKind } from './sense.js'
 import { insisted, notThen, sayFactor, stepFor, thingOf, type Weighed, weighSpells } from './spell.js'
 
 const index = byKey(comparisons)

@@ -1,6 +1,7 @@
 import { power, spread, times, unknown } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import type { GoodRow, Quantity } from '../tables/index.js'
-import type { Sense, Step } from './sense.js'
+import type { Sense } from './sense.js'
 
 function stepFor(good: GoodRow, quantity: Quantity): Step {
   const { low, best, high } = good.density!

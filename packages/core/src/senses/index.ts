@@ -1,6 +1,6 @@
 export { inQuantity, reaches } from './density.js'
 export { kindFor } from './kinds.js'
 export { qualify } from './qualifier.js'
-export type { Question, Sense, SenseKind, Step } from './sense.js'
+export type { Question, Sense, SenseKind } from './sense.js'
 export { labelOf, standardsUnder } from './standard.js'
 export { namesOf } from './usage.js'

@@ -1,10 +1,12 @@
 /** *A pennyworth of saffron*: what a penny bought, where a price of the time is known; otherwise a plain word that it can't be known. */
+
 import { product, spread, unknown } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import { noAnswer, type PottleError } from '../error.js'
 import type { Reading } from '../reading/index.js'
 import { type CoinRow, coins, type PennyworthRow, pennyworths } from '../tables/index.js'
 import { byKey, keyOf } from './name.js'
-import type { Question, Sense, SenseKind, Step } from './sense.js'
+import type { Question, Sense, SenseKind } from './sense.js'
 import { insisted, stepFor, thingOf, type Weighed, weighSpells } from './spell.js'
 
 const index = byKey(coins)

@@ -1,6 +1,7 @@
 import { type Expression, spread, times, unknown } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import { type MeasureKind, type QualifierRow, qualifiers } from '../tables/index.js'
-import type { Sense, Step } from './sense.js'
+import type { Sense } from './sense.js'
 
 const byId = new Map(qualifiers.map((row) => [row.id, row]))
 

@@ -1,17 +1,9 @@
 import type { Band, Expression } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import type { ModernValue } from '../modern/index.js'
 import type { Reading } from '../reading/index.js'
 import type { Setting } from '../setting.js'
-import type { Checked, Citation, Grade, MeasureRow, Quantity } from '../tables/index.js'
-
-/** One factor of a derivation, with who says so. */
-export interface Step {
-  readonly text: string
-  readonly factor: string
-  readonly grade: Grade
-  readonly checked: Checked
-  readonly sources: readonly Citation[]
-}
+import type { MeasureRow, Quantity } from '../tables/index.js'
 
 /** One meaning of a phrase in its setting. */
 export interface Sense {

@@ -4,10 +4,11 @@
  * For each moment of the setting the narrowest rows speak: those for the thing that was named before those for things in general, those of
  * the nearest place before those of a wider one. Their likelihoods are shared out within the moment; over the moments they add up.
  */
+import type { Step } from '../cite/index.js'
 import { noAnswer, type PottleError } from '../error.js'
 import type { Setting } from '../setting.js'
 import { type Attested, type Dated, findGood, holds, type Quantity, type Spread } from '../tables/index.js'
-import type { Question, Sense, Step } from './sense.js'
+import type { Question, Sense } from './sense.js'
 import { namesOf } from './usage.js'
 
 /** What all such rows have. */

@@ -4,11 +4,13 @@
  * For each moment of the setting, every sense row that holds is weighed by how the standards were used for that thing then and there
  * (`usage`); weights are averaged over the moments.
  */
+
 import { type Expression, product, spread, unknown } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import { noAnswer } from '../error.js'
 import type { MeasureKind, MeasureRow, Quantity, SenseRow, StandardRow, ToleranceRow, UsageRow } from '../tables/index.js'
 import { exactRatio, exactValue, findGood, findStandard, holds, standardsOf, tolerances } from '../tables/index.js'
-import type { Question, Sense, SenseKind, Step } from './sense.js'
+import type { Question, Sense, SenseKind } from './sense.js'
 import { namesOf, type Use, usageFor } from './usage.js'
 
 /** A sense row tied to one standard, with what weighs for it. */
