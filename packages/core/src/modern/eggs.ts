@@ -88,7 +88,7 @@ function inClass(row: EggClassRow, grams: readonly Weighted[], parts: Parts, cov
  * @param grams without the shell: what the eggs may come to, each with its weight
  * @param parts how the receipt counts them, which says how much of it is white and how much yolk
  * @returns counts of eggs of each class; `text` is the recipe, `rounding` how much heavier it is than what was asked for
- * @example modernEggs([{ weight: 1, value: [{ coefficient: 404, factors: [] }] }], { whole: 10, yolks: 0, whites: 0 })[0].text   // '9 US medium eggs'
+ * @example modernEggs([{ weight: 1, value: [{ coefficient: 404, factors: [] }] }], { whole: 10, yolks: 0, whites: 0 })[0].text   // '9 US medium eggs and 1 yolk'
  */
 export function modernEggs(grams: readonly Weighted[], parts: Parts, coverage = 0.9): readonly ModernValue[] {
   return eggClasses.filter(({ until }) => until === undefined).map((row) => inClass(row, grams, parts, coverage))

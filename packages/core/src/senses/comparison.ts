@@ -88,7 +88,7 @@ function sensesOf({ row: form, weight }: Weighed<ComparisonForm>, question: Ques
 /**
  * Things as big as another thing: volume in ml; mass in g where a handbook says what such a piece of that thing weighs.
  *
- * @example convert('butter the size of a walnut', { year: 1850, to: 'ml' }).value.best   // 21.2752
+ * @example convert('butter the size of a walnut', { year: 1850, to: 'ml' }).value.best   // 21.27…
  */
 export const comparison: SenseKind = {
   name: 'comparison',
