@@ -1,7 +1,7 @@
 import type { Range } from './reading.js'
 import type { Line } from './tokens.js'
 import { the } from './vocabulary.js'
-import { mark, Role, type Word } from './word.js'
+import { digits, mark, Role } from './word.js'
 
 /** A number in words or digits, and the token after it. */
 export interface Value {
@@ -87,7 +87,7 @@ function cardinalAt(line: Line, at: number): Value {
   const next = at + 1
   if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight) return collectiveAt(line, next, value)
   if (value < 1) return counted(value, Math.max(pastOfArticle(line, next), pastOf(line, next)))
-  if (line.is(next, Role.Half) && !isHalfCoin(line, next)) return counted(value * line.value(next), pastOfArticle(line, next + 1))
+  if (line.at(next) === the.half && !isHalfCoin(line, next)) return counted(value * line.value(next), pastOfArticle(line, next + 1))
   if (line.is(next, Role.Part)) {
     const part = partAt(line, next, value)
     if (part !== null) return part
@@ -98,7 +98,7 @@ function cardinalAt(line: Line, at: number): Value {
   // five and twenty; twenty four
   if (value < 10 && line.at(next) === the.and && line.is(next + 1, Role.Cardinal) && isTens(line.value(next + 1)))
     return counted(value + line.value(next + 1), next + 2)
-  if (isTens(value) && line.is(next, Role.Cardinal) && line.value(next) < 10 && line.at(at).value > 0)
+  if (isTens(value) && line.is(next, Role.Cardinal) && line.value(next) < 10 && line.at(at).text !== digits)
     return counted(value + line.value(next), next + 1)
   return counted(value, next)
 }
@@ -135,7 +135,10 @@ export function rangeTail(line: Line, at: number): Value | null {
 }
 
 /** *good*, *large* and *small* stand behind their number; before it they belong to what went before: *shred small, a pound of*. */
-const shifts = (word: Word): boolean => word === the.full || ((word.roles & Role.Qualifier) !== 0 && (word.roles & Role.Describing) === 0)
+function shifts(line: Line, at: number): boolean {
+  if (line.at(at) === the.full || line.at(at + 1) === the.than) return line.is(at, Role.Qualifier)
+  return line.is(at, Role.Qualifier) && !line.is(at, Role.Describing)
+}
 
 /** Words that shift an amount stand before it: *about*, *better than*, *not quite*, *rather more than*. */
 function leadingQualifier(line: Line, at: number): { qualifier: string | null; end: number } {
@@ -143,7 +146,7 @@ function leadingQualifier(line: Line, at: number): { qualifier: string | null; e
   let end = at
   while (end < at + 4) {
     const word = line.at(end)
-    if (shifts(word)) qualifier = word.qualifier
+    if (shifts(line, end)) qualifier = word.qualifier
     else if (word !== the.than && word !== the.of && !(end > at && word === the.to) && !line.is(end, Role.Degree)) break
     else if (qualifier === null && (word === the.than || word === the.of || word === the.to)) break
     end++
@@ -151,13 +154,18 @@ function leadingQualifier(line: Line, at: number): { qualifier: string | null; e
   return { qualifier, end }
 }
 
+const unarticled = new Set(['scant', 'heaped', 'level'])
+
 /** The amount that starts at a token, with its range and the words that shift it. */
 export function amountAt(line: Line, at: number): Amount | null {
   let start = at
   let each = false
   let qualifier: string | null = null
   if (!line.is(at, Role.Cardinal | Role.Article | Role.Half | Role.Part | Role.Collective | Role.Each)) {
-    const lead = leadingQualifier(line, at)
+    const lead =
+      unarticled.has(line.at(at).qualifier ?? '') && line.at(at + 1).measure !== null
+        ? { qualifier: line.at(at).qualifier, end: at + 1 }
+        : leadingQualifier(line, at)
     if (lead.qualifier === null) return null
     qualifier = lead.qualifier
     start = lead.end
@@ -168,6 +176,14 @@ export function amountAt(line: Line, at: number): Amount | null {
   }
   const between = line.at(start) === the.between || line.at(start) === the.from
   if (between) start++
+  // "a good half pint": the word between shifts the half.
+  if (line.is(start, Role.Article) && line.is(start + 1, Role.Qualifier) && line.is(start + 2, Role.Half)) {
+    qualifier = line.at(start + 1).qualifier
+    start += 2
+  }
+  // "scant pint", "heaping spoonful": an article left out.
+  if (line.at(start).measure !== null && unarticled.has(line.at(start - 1).qualifier ?? ''))
+    return { low: 1, high: 1, start: at, end: start, article: true, each, qualifier: line.at(start - 1).qualifier }
   const first = valueAt(line, start)
   if (first === null) return each ? { low: 1, high: 1, start: at, end: start, article: false, each, qualifier } : null
   let { value: low, end } = first

@@ -78,7 +78,7 @@ export function pieceAt(context: Context, start: number, amount: Amount | null):
   }
   const piece = longestName(line, at, 'measure')
   if (piece === null || (piece.row.class !== 'vague' && piece.row.class !== 'piece')) return null
-  if (line.at(piece.end) !== the.of) return sizedPiece(line, start, piece.end, amount?.low ?? 1, null)
+  if (line.at(piece.end) !== the.of) return piece.row.label === 'quantity' ? quantityBehind(context, start, piece.end) : null
   const thing = thingAt(line, piece.end + 1, context.phrase)
   if (thing === null) return null
   const sized = sizedPiece(line, start, thing.end, amount?.low ?? 1, thing)
@@ -88,8 +88,13 @@ export function pieceAt(context: Context, start: number, amount: Amount | null):
   return statement('vague', start, thing.end, { measure: good ? `good ${piece.row.label}` : piece.row.label, thing: thing.name, qualifier })
 }
 
-function sizedPiece(line: Line, start: number, end: number, count: number, thing: Thing | null): Statement | null {
-  if (thing === null) return null
+/** *red rose leaves a pretty quantity*. */
+function quantityBehind({ loose }: Context, start: number, end: number): Statement | null {
+  const last = loose.at(-1)
+  return last?.end === start ? statement('vague', last.start, end, { measure: 'quantity', thing: last.name }) : null
+}
+
+function sizedPiece(line: Line, start: number, end: number, count: number, thing: Thing): Statement | null {
   const size = sizeAt(line, pastAdverbs(line, end))
   return size === null ? null : bigness(size, thing.name, count, start, size.end, null)
 }
@@ -285,7 +290,8 @@ export function weightOfAt(context: Context, start: number): Statement | null {
   if (coin !== null) {
     measure = `weight of ${withArticle(coin.row.label)}`
     end = coin.end
-    const more = line.at(end) === the.and ? amountAt(line, end + 1) : null
+    const and = line.at(end) === mark.comma ? end + 1 : end
+    const more = line.at(and) === the.and ? amountAt(line, and + 1) : null
     const small = more === null ? null : longestName(line, more.end, 'coin')
     if (more !== null && small !== null && coin.row.worth && small.row.worth) {
       low += (more.low * small.row.worth) / coin.row.worth

@@ -140,6 +140,11 @@ function pastOven(line: Line, end: number): number {
   return afterBatchAt(line, next) || likenessAt(line, next) || predicateAt(line, end)
 }
 
+function hasHeat(line: Line, start: number, end: number): boolean {
+  for (let at = start; at < end; at++) if (line.is(at, Role.Heat)) return true
+  return false
+}
+
 /** The first token of the heat words before an oven, or the oven itself. */
 function beforeOven(line: Line, oven: number): number {
   let at = oven
@@ -150,7 +155,7 @@ function beforeOven(line: Line, oven: number): number {
 /** An oven and how hot it is to be; null where nothing says so. */
 export function ovenAt(line: Line, oven: number): Statement | null {
   let start = beforeOven(line, oven)
-  const adjective = wordsOf(line, start, oven).some((word) => word in classes)
+  const adjective = hasHeat(line, start, oven)
   if (!adjective) start = oven
   if (line.is(start - 1, Role.Article | Role.Determiner)) start--
   // "if the oven is hot" and "as long as the oven is hot" tell of a heat, but ask for none.

@@ -186,6 +186,7 @@ export class Lexicon {
     let branch: Branch = first!
     first!.roles |= Role.Named
     for (const word of rest) {
+      word.leads |= Leads.Onward
       branch.next ??= new Map()
       let next: Branch | undefined = branch.next.get(word)
       if (next === undefined) {

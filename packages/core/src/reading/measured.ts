@@ -38,23 +38,26 @@ function measureOf(
   const { line } = context
   let stated = statedAt(line, unit, amount)
   if (!isMeasure(context, stated, amount)) return null
-  const behind = standardBehind(line, stated.end)
-  if (behind !== null) stated = { ...stated, end: behind.end }
+  const near = standardBehind(line, stated.end)
+  if (near !== null) stated = { ...stated, end: near.end }
   const bearer = bearerOf(context, stated, amount)
   if (bearer === null) return null
   const { thing } = bearer
   if (thing === null && isAside(context, stated, bearer.end, bearer.each && !amount.each, amount)) return null
   const added = thing !== null && bearer.start === amount.start ? trailingPart(line, bearer.end) : null
   const implied = thing === null && amount.each ? lastNamed(context) : null
-  return statement('measured', bearer.start, added?.end ?? bearer.end, {
+  const end = added?.end ?? bearer.end
+  const far = near === null && bearer.start === amount.start ? standardBehind(line, end) : null
+  return statement('measured', bearer.start, far?.end ?? end, {
     amount: { low: stated.amount.low + (added?.value ?? 0), high: stated.amount.high + (added?.value ?? 0) },
     measure: unit.row.label,
     thing: thing?.name ?? implied,
     qualifier: between.qualifier ?? amount.qualifier,
     implied: implied !== null,
     things: severalOf(thing),
+    alternatives: thing?.alternatives,
     each: bearer.each,
-    standard: between.standard ?? behind?.standard,
+    standard: between.standard ?? near?.standard ?? far?.standard,
     parts: stated.parts.length > 0 ? stated.parts : null,
     unknown: unknownFrom(line, thing),
   })

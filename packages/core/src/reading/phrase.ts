@@ -24,12 +24,21 @@ const silent = new Set(['of', 'the', 'a', 'and', 'in', 'to', 'into', 'with', 'ta
 export function readPhrase(text: string): Reading {
   if (typeof text !== 'string' || text.length > longestPhrase)
     throw badOption('phrase', `must be text of at most ${longestPhrase} characters`)
+  const known = read.get(text)
+  if (known !== undefined) return known
   const line = scan(text, lexicon)
   const { statements } = readLine(line, true)
   const best = likeliest(statements)
   if (best === undefined) throw unreadable(line)
-  return readingOf(line, best, statements)
+  const reading = readingOf(line, best, statements)
+  if (read.size >= mostRead) read.clear()
+  read.set(text, reading)
+  return reading
 }
+
+/** Readings never change, and kitchens ask for *a pint of cream* again and again. Bounded, because a stream can hold any number of phrases. */
+const read = new Map<string, Reading>()
+const mostRead = 4096
 
 /** The first statement that gives a number, or else the first. */
 function likeliest(statements: readonly Statement[]): Statement | undefined {

@@ -103,6 +103,7 @@ export function worthAt(context: Context, start: number, amount: Amount, unit: N
     thing: thing?.name ?? null,
     qualifier: amount.qualifier,
     things: severalOf(thing),
+    alternatives: thing?.alternatives,
     unknown: unknownFrom(line, thing),
   })
 }

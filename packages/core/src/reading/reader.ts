@@ -69,8 +69,9 @@ function take(context: Context, found: Findings, next: Statement): void {
 }
 
 function settleLoose(context: Context, found: Findings): void {
+  if (context.loose.length === 0) return
   for (const thing of context.loose) if (thing.row?.count !== 'joint') found.unmeasured.push(thing)
-  context.loose.length = 0
+  context.loose = []
 }
 
 /** A thing named in passing. */
@@ -91,7 +92,7 @@ function statementAt(context: Context, at: number): Statement | null {
   const { line } = context
   const word = line.at(at)
   const roles = line.rolesAhead(at, sight)
-  if ((word.roles & Role.Oven) !== 0) return ovenAt(line, at)
+  if ((word.roles & Role.Oven) !== 0 || (context.phrase && word === the.fire)) return ovenAt(line, at)
   if ((roles & Role.Oven) !== 0 && startsHeat(line, at)) return null
   const comparison = comparisonAt(context, at, word, roles)
   if (comparison !== null) return comparison
@@ -124,16 +125,17 @@ function startsHeat(line: Line, at: number): boolean {
 }
 
 function comparisonAt(context: Context, at: number, word: Word, roles: number): Statement | null {
-  const { line } = context
+  const { line, loose, phrase } = context
+  const begins = (word.leads & Leads.Statement) !== 0
+  const sized = (roles & Role.Size) !== 0 || ((roles & Role.Qualifier) !== 0 && (phrase || loose.length > 0))
   return (
     (isAsAhead(line, at) ? asMuchAt(context, at) : null) ??
     ((roles & Role.Weight) !== 0 ? weightOfAt(context, at) : null) ??
     ((roles & (Role.Weight | Role.Alike)) !== 0 ? alikeAt(context, at) : null) ??
-    ((roles & (Role.Size | Role.Qualifier)) !== 0 ? sizeBehind(context, at) : null) ??
+    (sized ? sizeBehind(context, at) : null) ??
     heapBehind(context, at) ??
-    thicknessAt(context, at) ??
-    heatWithoutOvenAt(line, at) ??
-    ((word.leads & Leads.Statement) !== 0 ? looseTimeAt(line, at) : null)
+    ((roles & Role.Dimension) !== 0 || begins ? thicknessAt(context, at) : null) ??
+    (begins ? (heatWithoutOvenAt(line, at) ?? looseTimeAt(line, at)) : null)
   )
 }
 

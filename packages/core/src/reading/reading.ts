@@ -52,6 +52,8 @@ export interface Reading {
   readonly reference?: Reading
   /** Every thing that the amount is shared by or stated of: *cloves and mace*. */
   readonly things?: readonly string[]
+  /** What may stand in the thing's place: *butter or lard*. */
+  readonly alternatives?: readonly string[]
   /** The amount holds for each of the things, not for all of them together. */
   readonly each?: boolean
   /** The standard that the words name: `wine`, `ale`, `troy`. */

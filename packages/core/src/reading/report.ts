@@ -28,6 +28,7 @@ export function reading(one: Statement, understood: readonly Span[], unread: rea
 /** Adds what only some statements have. */
 export function addDetails(read: Mutable<Reading>, one: Statement): void {
   if (one.things !== null) read.things = one.things
+  if (one.alternatives !== null) read.alternatives = one.alternatives
   if (one.each) read.each = true
   if (one.implied) read.implied = true
   if (one.standard !== null) read.standard = one.standard
@@ -78,9 +79,11 @@ function unreadWords(line: Line, one: Statement): readonly Span[] {
   return unread ?? nothing
 }
 
-/** Marks, articles and joints say nothing by themselves. */
+/** Marks, articles and joints say nothing by themselves, and how a thing is dressed says nothing of its measure. */
 function isSilent(line: Line, at: number): boolean {
-  return line.is(at, Role.Mark | Role.Article | Role.Determiner) || joints.has(line.at(at).text)
+  return (
+    line.is(at, Role.Mark | Role.Article | Role.Determiner | Role.Describing | Role.Adverb | Role.Degree) || joints.has(line.at(at).text)
+  )
 }
 
 const joints = new Set(['of', 'and', 'in', 'to', 'with', 'take', 'put', 'add'])

@@ -24,13 +24,17 @@ const ligatures: Readonly<Record<string, string>> = {
 const tilde = '\u0303'
 const macron = '\u0304'
 
+const isPlain = /^[a-z]+$/
+
 /** Lower case, without ligatures, accents and apostrophes; `boyl'd` becomes `boyled`, `hen's` becomes `hen`. */
 export function fold(raw: string): string {
+  const lower = raw.toLowerCase()
+  if (isPlain.test(lower)) return lower
   let folded = ''
-  for (const letter of raw.toLowerCase().normalize('NFD')) {
-    const code = letter.codePointAt(0)!
-    if (code < 128) folded += letter === '’' ? "'" : letter
-    else if (code < 0x300 || code > 0x36f) folded += letter === '’' ? "'" : (ligatures[letter] ?? letter)
+  for (const letter of lower.normalize('NFD')) {
+    if (letter < '\u0080') folded += letter
+    else if (letter === '’') folded += "'"
+    else if (letter < '\u0300' || letter > '\u036f') folded += ligatures[letter] ?? letter
   }
   if (!folded.includes("'")) return folded
   return folded

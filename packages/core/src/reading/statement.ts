@@ -13,6 +13,7 @@ export interface Statement {
   readonly qualifier: string | null
   readonly eggs: EggParts | null
   readonly things: readonly string[] | null
+  readonly alternatives: readonly string[] | null
   readonly each: boolean
   readonly implied: boolean
   readonly standard: string | null
@@ -56,6 +57,7 @@ export function statement(kind: ReadingKind, start: number, end: number, known: 
     qualifier: known.qualifier ?? null,
     eggs: known.eggs ?? null,
     things: known.things ?? null,
+    alternatives: known.alternatives ?? null,
     each: known.each ?? false,
     implied: known.implied ?? false,
     standard: known.standard ?? null,

@@ -28,7 +28,9 @@ export function longestName<F extends Field>(line: Line, at: number, field: F): 
   let end = at + 1
   let branch: Branch | undefined = first
   for (let next = at + 1; branch?.next; next++) {
-    branch = branch.next.get(line.at(next))
+    const word = line.at(next)
+    if ((word.leads & Leads.Onward) === 0) break
+    branch = branch.next.get(word)
     const longer = branch?.[field]
     if (longer) {
       row = longer as Rows[F]
@@ -47,6 +49,8 @@ export interface Thing {
   readonly end: number
   /** All the things that stand together under one amount; one where only one does. */
   readonly names: readonly string[]
+  /** What may stand in its place: *butter or lard*. */
+  readonly alternatives?: readonly string[]
 }
 
 const mostWords = 10
@@ -180,7 +184,25 @@ export function sharedThings(line: Line, first: Thing, list: boolean): Thing {
     names.push(next.name)
     end = next.end
   }
-  return { ...first, end, names }
+  if (names.length > 1) return { ...first, end, names }
+  return withAlternatives(line, first)
+}
+
+/** *cream or milk*, *wine, or vinegar, or beer*. */
+function withAlternatives(line: Line, first: Thing): Thing {
+  const alternatives: string[] = []
+  let { end } = first
+  while (alternatives.length < 4) {
+    const or = line.at(end) === mark.comma ? end + 1 : end
+    const next =
+      line.at(or) === the.or && !line.is(or + 1, Role.Article | Role.Cardinal | Role.Half | Role.Part | Role.Collective)
+        ? thingAt(line, or + 1, false)
+        : null
+    if (next === null) break
+    alternatives.push(next.name)
+    end = next.end
+  }
+  return alternatives.length === 0 ? first : { ...first, end, alternatives }
 }
 
 /** The names of several things that share an amount; null where there is one. */

@@ -38,12 +38,12 @@ export function timeAt(context: Context, start: number, amount: Amount, unit: Na
     high = Math.max(high, tail.value)
     end = tail.end + 1
   }
-  const each = unit.row.minutes!
+  const each = unit.row.minutes
   return statement('time', start, end, {
     amount: { low, high },
     measure: unit.row.label,
     qualifier: amount.qualifier,
-    minutes: { low: low * each, high: high * each },
+    minutes: each === undefined ? null : { low: low * each, high: high * each },
   })
 }
 

@@ -1,5 +1,5 @@
 import type { Lexicon } from './lexicon.js'
-import { digits, mark, type Word } from './word.js'
+import { inDigits, mark, type Word } from './word.js'
 
 const vulgar: Readonly<Record<string, number>> = {
   '½': 1 / 2,
@@ -53,14 +53,17 @@ for (let code = 0; code < kinds.length; code++) {
   else if (/\p{L}|\p{M}/u.test(letter)) kinds[code] = Kind.Letter
 }
 
-const kindAt = (text: string, at: number): number => kinds[text.charCodeAt(at)] ?? (at < text.length ? Kind.Letter : Kind.Space)
+function kindAt(text: string, at: number): number {
+  if (at >= text.length || at < 0) return Kind.Space
+  const code = text.charCodeAt(at)
+  return code < kinds.length ? kinds[code]! : Kind.Letter
+}
 
 /** The words of a text, each with its place. Everything that reads walks along one of these. */
 export class Line {
   readonly #words: Word[] = []
   readonly #starts: number[] = []
   readonly #ends: number[] = []
-  readonly #values: number[] = []
 
   readonly #lexicon: Lexicon
 
@@ -90,7 +93,7 @@ export class Line {
 
   /** The number at an index, whether in words or in digits. */
   value(index: number): number {
-    return this.#values[index]!
+    return this.#words[index]!.value
   }
 
   /** All the roles of the words at an index and behind it. */
@@ -118,11 +121,10 @@ export class Line {
     return this.#lexicon.isShort(this.text.slice(this.#starts[index], this.#ends[index]))
   }
 
-  push(word: Word, start: number, end: number, value: number = word.value): void {
+  push(word: Word, start: number, end: number): void {
     this.#words.push(word)
     this.#starts.push(start)
     this.#ends.push(end)
-    this.#values.push(value)
   }
 }
 
@@ -183,20 +185,20 @@ function scanNumber(text: string, start: number, line: Line): number {
     } else if (text[at] === '/' && kindAt(text, at + 1) === Kind.Digit) {
       const end = pastDigits(text, at + 1)
       const under = Number(text.slice(at + 1, end))
-      line.push(digits, start, end, under > 0 && Number.isFinite(value / under) ? value / under : 0)
+      line.push(inDigits(under > 0 && Number.isFinite(value / under) ? value / under : 0), start, end)
       return end
     }
   }
   const part = scanFraction(text, kindAt(text, at) === Kind.Fraction ? at : at + 1)
   if (part !== null && at > start) {
-    line.push(digits, start, part.end, value + part.value)
+    line.push(inDigits(value + part.value), start, part.end)
     return part.end
   }
   if (kindAt(text, start) === Kind.Fraction) {
-    line.push(digits, start, start + 1, vulgar[text[start]!]!)
+    line.push(inDigits(vulgar[text[start]!]!), start, start + 1)
     return start + 1
   }
-  line.push(digits, start, at, value < 1e9 ? value : 0)
+  line.push(inDigits(value < 1e9 ? value : 0), start, at)
   // Old printers set a point after a numeral: "take 2. ounces".
   return text[at] === '.' && kindAt(text, at + 1) === Kind.Space && isLower(text, at + 2) ? at + 1 : at
 }

@@ -44,8 +44,8 @@ export const Role = {
   Keeping: 0x40000000,
 } as const
 
-/** What kinds of name begin with a word, so that no reader is tried in vain; `Statement` marks small words that may begin one. */
-export const Leads = { Measure: 0x1, Length: 0x2, Object: 0x4, Coin: 0x8, Thing: 0x10, Statement: 0x20 } as const
+/** What kinds of name begin with a word, so that no reader is tried in vain; `Statement` marks small words that may begin one, `Onward` words that stand inside longer names. */
+export const Leads = { Measure: 0x1, Length: 0x2, Object: 0x4, Coin: 0x8, Thing: 0x10, Statement: 0x20, Onward: 0x40 } as const
 
 /** What the names that begin with a word lead to. */
 export interface Branch {
@@ -95,12 +95,15 @@ export const mark: Readonly<Record<'comma' | 'colon' | 'stop' | 'open' | 'close'
   end: newWord('', Role.Mark),
 }
 
-/** The word of every number written in digits; the number itself is kept beside the token. */
-export const digits: Word = newWord('1', Role.Cardinal)
-
 /** A numeral that no table holds, such as `xviij`. */
 export function numeral(text: string, value: number): Word {
   const word = newWord(text, Role.Cardinal)
   word.value = value
   return word
 }
+
+/** A number written in digits. */
+export const inDigits = (value: number): Word => numeral(digits, value)
+
+/** The text of every word that stands for digits. */
+export const digits = '#'
