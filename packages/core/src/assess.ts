@@ -1,7 +1,7 @@
 import { noAnswer, PottleError } from './error.js'
 import { nearestTo } from './nearest.js'
 import type { Reading } from './reading/index.js'
-import { inQuantity, kindFor, namesOf, type Question, qualify, reaches, type Sense, type SenseKind } from './senses/index.js'
+import { goodIn, inQuantity, kindFor, namesOf, type Question, qualify, reaches, type Sense, type SenseKind } from './senses/index.js'
 import type { Setting } from './setting.js'
 import { findGood, findMeasure, type GoodRow, measures, type Quantity } from './tables/index.js'
 
@@ -61,7 +61,8 @@ export function assess(reading: Reading, setting: Setting, insist: Insistence = 
   const { standard } = insist
   const question: Question = { reading, setting, ...(measure ? { measure } : {}), ...(standard ? { standard } : {}) }
   const { kind, senses } = sensesOf(question)
-  const good = reading.thing ? findGood(reading.thing) : undefined
+  const named = reading.thing ? findGood(reading.thing) : undefined
+  const good = named && goodIn(named, setting)
   const likeliest = senses[0]!
   const quantity = insist.quantity ?? likeliest.quantity
   const within = senses.filter((sense) => reaches(sense, quantity, good))

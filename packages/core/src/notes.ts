@@ -1,6 +1,7 @@
 import { type Band, mixtureBand } from './bands/index.js'
 import type { ModernValue } from './modern/index.js'
 import type { Resolved } from './resolve.js'
+import { misprintsOf } from './senses/index.js'
 import type { Setting } from './setting.js'
 import type { Quantity } from './tables/index.js'
 
@@ -41,7 +42,11 @@ function apartNote({ assessment }: Resolved): string | undefined {
 /** What a reader should know before using the figure. */
 export function notesOn(resolved: Resolved, setting: Setting, unread: readonly string[]): readonly string[] {
   const unreadNote = unread.length > 0 ? `These words gave nothing: ${unread.join(' ')}.` : undefined
-  return [choiceNote(resolved), yearNote(resolved, setting), apartNote(resolved), unreadNote].filter((note) => note !== undefined)
+  const { good } = resolved.assessment
+  const misprints = resolved.other && good ? misprintsOf(good, setting) : []
+  return [choiceNote(resolved), yearNote(resolved, setting), apartNote(resolved), ...misprints, unreadNote].filter(
+    (note) => note !== undefined,
+  )
 }
 
 /** The units that a line of kitchen language names, by quantity and size: metric first. */
@@ -68,6 +73,5 @@ export function plainText(
   const textOf = (unit: string): string | undefined => modern.find((value) => value.unit === unit)?.text
   const own = unitsFor(quantity, band.best).map(textOf).filter(Boolean).join(', ')
   const beside = other ? textOf(unitsFor(other.quantity, other.band.best)[0]!) : undefined
-  const about = band.high > band.low ? 'about ' : ''
   return `${about}${own}${beside ? `; ${beside}` : ''}`
 }

@@ -27,7 +27,8 @@ const nameFor = (unit: ModernUnitRow, value: number): string => (value > 1 ? uni
 function kitchenText(unit: ModernUnitRow, band: Band): { text: string; rounding: number } {
   const rounded = roundForKitchen(unit, band)
   const { value, shift } = rounded
-  if (value === 0 && band.best > 0) return { text: `less than ${kitchenNumber(unit, exactRatio(unit.step).toNumber())} ${unit.singular}`, rounding: shift }
+  if (value === 0 && band.best > 0)
+    return { text: `less than ${kitchenNumber(unit, exactRatio(unit.step).toNumber())} ${unit.singular}`, rounding: shift }
   return { text: `${kitchenNumber(unit, value)} ${nameFor(unit, value)}${beyond(rounded)}`.trim(), rounding: shift }
 }
 

@@ -1,6 +1,7 @@
 import { power, spread, times, unknown } from '../bands/index.js'
-import type { Step } from '../cite/index.js'
-import type { GoodRow, Quantity } from '../tables/index.js'
+import { citeShort, type Step } from '../cite/index.js'
+import type { Setting } from '../setting.js'
+import { type GoodRow, holds, type PrintedDensity, type Quantity } from '../tables/index.js'
 import type { Sense } from './sense.js'
 
 function stepFor(good: GoodRow, quantity: Quantity): Step {
@@ -13,6 +14,36 @@ function stepFor(good: GoodRow, quantity: Quantity): Step {
     checked: good.checked,
     sources: good.source,
   }
+}
+
+/** So many books must print a density before it stands for the kitchens of their time. Judgement: one book may err alone. */
+const witnesses = 2
+
+/** What books of the setting's time and place print of a thing's density. */
+function printedIn(good: GoodRow, { from, to, places }: Setting): readonly PrintedDensity[] {
+  const middle = Math.round((from + to) / 2)
+  return good.printed?.filter((row) => holds(row, middle, places)) ?? []
+}
+
+/**
+ * A thing as the kitchens of a setting measured it: with the density that books of the time print, where two of them agree on one that can be
+ * right (a quart of brown sugar was eighteen ounces to the American cook of 1857), else with the density it has today.
+ */
+export function goodIn(good: GoodRow, setting: Setting): GoodRow {
+  const [printed] = printedIn(good, setting).filter(({ fault, source }) => !fault && source.length >= witnesses)
+  if (!printed || !good.density) return good
+  const { density: best, source, grade, checked } = printed
+  const density = { low: Math.min(good.density.low, best), best, high: Math.max(good.density.high, best) }
+  return { ...good, label: `${good.label}, as books of the time print it`, density, source, grade, checked }
+}
+
+/** What books of the time print and can't be right, in words for a reader who has one of them open. */
+export function misprintsOf(good: GoodRow, setting: Setting): readonly string[] {
+  return printedIn(good, setting).flatMap(({ density, fault, source }) =>
+    fault
+      ? [`Books of the time print ${density} g/ml for ${good.label} (${source.map(citeShort).join('; ')}), which can't be right: ${fault}.`]
+      : [],
+  )
 }
 
 /** Whether a sense can be had in a quantity: as it is, or from volume to mass and back by the thing's density. */

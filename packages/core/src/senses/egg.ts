@@ -1,7 +1,8 @@
 /** Eggs, in grams without the shell: how heavy an egg was, by bird and date, and how much of it is white and yolk. */
 
-import { exact, spread, times, unknown } from '../bands/index.js'
+import { exact, spread, times, unknown, type Weighted } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
+import { modernEggs } from '../modern/index.js'
 import type { EggParts, Reading } from '../reading/index.js'
 import { type EggPartsRow, type EggTaleRow, eggCustoms, eggSizes, eggTales, type SizedRow, type SpellRow } from '../tables/index.js'
 import { type Batch, batchOf } from './egg-batch.js'
@@ -83,6 +84,10 @@ function everySense(question: Question): readonly Sense[] {
   return rows.length > 0 ? byTale(question, rows) : counted(question)
 }
 
+const wholeEggs = { whole: 1, yolks: 0, whites: 0 }
+
+const toWeighted = ({ likelihood, value }: Sense): Weighted => ({ weight: likelihood, value })
+
 /**
  * Eggs and their parts, hundreds of eggs, and things that are to weigh as much as eggs: grams, without the shell except where whole eggs
  * lie in a scale. `value` counts the eggs already.
@@ -101,4 +106,7 @@ export const egg: SenseKind = {
       [...everySense(question)].sort((a, b) => b.likelihood - a.likelihood),
       question,
     ),
+  // Things that weigh as much as eggs are no eggs to crack.
+  modern: (question, { coverage }) =>
+    eggsInPan(question.reading) ? [] : modernEggs(everySense(question).map(toWeighted), question.reading.eggs ?? wholeEggs, coverage),
 }

@@ -1,4 +1,4 @@
-export { inQuantity, reaches } from './density.js'
+export { goodIn, inQuantity, misprintsOf, reaches } from './density.js'
 export { kindFor } from './kinds.js'
 export { qualify } from './qualifier.js'
 export type { Question, Sense, SenseKind } from './sense.js'

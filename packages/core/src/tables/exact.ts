@@ -13,6 +13,7 @@ const units: Readonly<Record<string, { readonly quantity: Quantity; readonly bas
   mm: { quantity: 'length', base: new Exact(1) },
   in: { quantity: 'length', base: new Exact('25.4') }, // the same Agreement
   s: { quantity: 'time', base: new Exact(1) },
+  ratio: { quantity: 'ratio', base: new Exact(1) },
   each: { quantity: 'count', base: new Exact(1) },
 }
 

@@ -28,10 +28,16 @@ export function findMeasure(name: string): MeasureRow | undefined {
   return measureIndex.get(name)
 }
 
-/** A thing by its id, its modern name or a listed spelling: first as it stands, then by its last word (*sweet cream* is cream). */
+const goodNamed = (name: string): GoodRow | undefined =>
+  goodIndex.get(name) ?? goodIndex.get(name.replaceAll(' ', '-')) ?? goodIndex.get(`${name}s`)
+
+/**
+ * A thing by its id, its modern name or a listed spelling, in the singular or the plural: first as it stands, then by its last word (*sweet
+ * cream* is cream).
+ */
 export function findGood(name: string): GoodRow | undefined {
   const lower = name.toLowerCase()
-  return goodIndex.get(lower) ?? goodIndex.get(lower.replaceAll(' ', '-')) ?? goodIndex.get(lower.slice(lower.lastIndexOf(' ') + 1))
+  return goodNamed(lower) ?? goodNamed(lower.slice(lower.lastIndexOf(' ') + 1))
 }
 
 export function findSource(id: string): SourceRow | undefined {
