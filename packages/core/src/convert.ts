@@ -2,8 +2,9 @@ import type { Answer, AnswerSense, AnswerSource } from './answer.js'
 import { type Band, scaleBand } from './bands/index.js'
 import { citeFull } from './cite/index.js'
 import { badOption } from './error.js'
+import { kitchenLine } from './kitchen-line.js'
 import { inModernUnits, type ModernValue } from './modern/index.js'
-import { notesOn, plainText } from './notes.js'
+import { notesOn } from './notes.js'
 import { type Checked, type ConvertOptions, checkOptions, mostPhrase } from './options.js'
 import { type Reading, readPhrase, type Span } from './reading/index.js'
 import { numberOf, type Resolved, type ResolvedSense, resolve } from './resolve.js'
@@ -92,7 +93,7 @@ function answer(phrase: string, reading: Reading, checked: Checked): Answer {
       return senses()
     },
     get text() {
-      return plainText(quantity, band, modern(), other())
+      return kitchenLine(quantity, band, modern(), other())
     },
     get notes() {
       return notesOn(resolved, setting, unread)

@@ -1,9 +1,7 @@
 import { type Band, mixtureBand } from './bands/index.js'
-import type { ModernValue } from './modern/index.js'
 import type { Resolved } from './resolve.js'
 import { misprintsOf } from './senses/index.js'
 import type { Setting } from './setting.js'
-import type { Quantity } from './tables/index.js'
 
 /** Senses further apart than this are a choice for the reader, not a band. Judgement. */
 const farApart = 1.1
@@ -47,31 +45,4 @@ export function notesOn(resolved: Resolved, setting: Setting, unread: readonly s
   return [choiceNote(resolved), yearNote(resolved, setting), apartNote(resolved), ...misprints, unreadNote].filter(
     (note) => note !== undefined,
   )
-}
-
-/** The units that a line of kitchen language names, by quantity and size: metric first. */
-function unitsFor(quantity: Quantity, best: number): readonly string[] {
-  if (quantity === 'mass') return best >= 1000 ? ['kg', 'lb'] : ['g', 'oz']
-  if (quantity === 'volume')
-    return best >= 1000 ? ['l', 'cup-us'] : best >= 100 ? ['ml', 'cup-us'] : best >= 15 ? ['ml', 'tbsp-us'] : ['ml', 'tsp-us']
-  if (quantity === 'length') return best >= 10 ? ['cm', 'in'] : ['mm']
-  if (quantity === 'time') return best >= 3600 ? ['h'] : best >= 60 ? ['min'] : ['s']
-  if (quantity === 'temperature') return ['degC', 'degF', 'gas-mark']
-  return [quantity === 'count' ? 'each' : 'ratio']
-}
-
-/**
- * The answer in a line of kitchen language: *about 1.9 litres, 8 US cups*.
- * The other quantity follows where a density gives it: *about 950 ml, 4 US cups; 960 g*.
- */
-export function plainText(
-  quantity: Quantity,
-  band: Band,
-  modern: readonly ModernValue[],
-  other?: { quantity: Quantity; band: Band },
-): string {
-  const textOf = (unit: string): string | undefined => modern.find((value) => value.unit === unit)?.text
-  const own = unitsFor(quantity, band.best).map(textOf).filter(Boolean).join(', ')
-  const beside = other ? textOf(unitsFor(other.quantity, other.band.best)[0]!) : undefined
-  return `${about}${own}${beside ? `; ${beside}` : ''}`
 }

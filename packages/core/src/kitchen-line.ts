@@ -1,0 +1,36 @@
+import type { Band } from './bands/index.js'
+import type { ModernValue } from './modern/index.js'
+import type { Quantity } from './tables/index.js'
+
+/** The units that the line names, by quantity and size: metric first. */
+function unitsFor(quantity: Quantity, best: number): readonly string[] {
+  if (quantity === 'mass') return best >= 1000 ? ['kg', 'lb'] : ['g', 'oz']
+  if (quantity === 'volume') return best >= 1000 ? ['l', 'cup-us'] : ['ml', best >= 100 ? 'cup-us' : best >= 15 ? 'tbsp-us' : 'tsp-us']
+  if (quantity === 'length') return best >= 10 ? ['cm', 'in'] : ['mm']
+  if (quantity === 'time') return [best >= 3600 ? 'h' : best >= 60 ? 'min' : 's']
+  if (quantity === 'temperature') return ['degC', 'degF', 'gas-mark']
+  return [quantity === 'count' ? 'each' : 'ratio']
+}
+
+/** The eggs of two large markets, where the answer is in eggs. */
+const shopEggs = ['egg-us-large', 'egg-eu-m']
+
+/**
+ * The answer in a line of kitchen language: *about 1.9 litres, 8 US cups*. The other quantity follows where a density gives it, *about
+ * 950 ml, 4 US cups; 960 g*, and the eggs to crack where there are eggs.
+ */
+export function kitchenLine(
+  quantity: Quantity,
+  band: Band,
+  modern: readonly ModernValue[],
+  other?: { quantity: Quantity; band: Band },
+): string {
+  const about = band.high > band.low ? 'about ' : ''
+  // Where the caller asked for one unit, that is the line.
+  if (modern.length === 1) return `${about}${modern[0]!.text}`
+  const textOf = (unit: string): string | undefined => modern.find((value) => value.unit === unit)?.text
+  const own = unitsFor(quantity, band.best).map(textOf).filter(Boolean).join(', ')
+  const eggs = shopEggs.map(textOf).filter((text) => text !== undefined)
+  const beside = eggs.length > 0 ? eggs.join(' or ') : other && textOf(unitsFor(other.quantity, other.band.best)[0]!)
+  return `${about}${own}${beside ? `; ${beside}` : ''}`
+}
