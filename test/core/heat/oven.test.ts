@@ -138,6 +138,11 @@ describe('the order of a firing', () => {
     expect(() => bakingOrder(bakes, firing)).toThrow(said)
   })
 
+  it('takes degrees in figures, with all their digits', () => {
+    const [only] = bakingOrder([{ name: 'pie', heat: 176.66666666666666 }], { start: 230 })
+    expect(only?.wants.best).toBeCloseTo(176.667, 2)
+  })
+
   it('refuses an empty list, a nameless receipt and a time of nothing', () => {
     expect(parameterOf(() => bakingOrder([]))).toBe('bakes')
     expect(parameterOf(() => bakingOrder([{ name: '', heat: 'slow' }]))).toBe('name')

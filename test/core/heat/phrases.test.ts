@@ -162,6 +162,7 @@ describe('figures in the phrase', () => {
     ['an oven of 350 F', 176.667],
     ['at 180 degrees C', 180],
     ['160 R', 200],
+    ['176.66666666666666 C', 176.667],
   ])('%s is %f degC', (phrase, celsius) => {
     const { value } = findHeat(phrase)
     expect(value.best).toBeCloseTo(celsius, 2)
@@ -177,6 +178,8 @@ describe('what a reading carries', () => {
     expect(reading.tests.length).toBeGreaterThan(0)
     expect(reading.modern.map(({ unit }) => unit)).toEqual(['degF', 'gas-mark', 'degC-fan'])
     expect(reading.steps.length).toBe(3)
+    expect(reading.weakest).toBe('judgement')
+    expect(findHeat('a slow oven', { year: 1961 }).weakest).toBe('handbook')
     for (const step of reading.steps) expect(step.sources.length).toBeGreaterThan(0)
     expect(reading.method.length).toBeGreaterThan(200)
   })

@@ -1,8 +1,8 @@
+import type { Step } from '../cite/index.js'
 import { type Citation, type Grade, heatWitnesses, ovenTests } from '../tables/index.js'
 import { claimsOf, type Ends, votes, wideningFor } from './consensus.js'
 import { tidy } from './degrees.js'
 import type { Found } from './found.js'
-import type { HeatStep } from './reading.js'
 import { coreOfHeat, heatRow } from './scale.js'
 
 const order: readonly Grade[] = ['statute', 'standard', 'measured', 'handbook', 'scholarship', 'practice', 'judgement']
@@ -19,7 +19,7 @@ const distinct = (citations: readonly Citation[]): readonly Citation[] => [
 const degrees = ({ low, high }: Ends): string => (low === high ? `${tidy(low)} degF` : `${tidy(low)} to ${tidy(high)} degF`)
 
 /** How the words led to the heat. */
-function namingStep({ heat, relation, goods, via }: Found): HeatStep {
+function namingStep({ heat, relation, goods, via }: Found): Step {
   if (relation)
     return {
       text: relation.label,
@@ -54,13 +54,13 @@ function namingStep({ heat, relation, goods, via }: Found): HeatStep {
     : { text, factor: `rank ${rank}`, grade, checked, sources: source }
 }
 
-function degreeSteps({ heat, via, relation, core: { best } }: Found, year: number | null): readonly HeatStep[] {
+function degreeSteps({ heat, via, relation, core: { best } }: Found, year: number | null): readonly Step[] {
   if (relation || via === 'goods' || via === 'degrees' || (via === 'test' && best !== undefined)) return []
   const row = heatRow(heat)
   const core = coreOfHeat(heat)
   const by = wideningFor(year)
   const voting = claimsOf(heat).filter(votes)
-  const consensus: HeatStep = core.byVote
+  const consensus: Step = core.byVote
     ? {
         text: `the middle of ${voting.length} claims that vote`,
         factor: degrees(core),
@@ -90,6 +90,6 @@ function degreeSteps({ heat, via, relation, core: { best } }: Found, year: numbe
 }
 
 /** The links from the words to the degrees. */
-export function stepsOf(found: Found, year: number | null): readonly HeatStep[] {
+export function stepsOf(found: Found, year: number | null): readonly Step[] {
   return [namingStep(found), ...degreeSteps(found, year)]
 }

@@ -1,6 +1,6 @@
 import { citeShort } from '../cite/index.js'
-import { type HeatClaimRow, heatWitnesses, ovenTests } from '../tables/index.js'
-import { claimsOf, votes } from './consensus.js'
+import { type HeatClaimRow, type HeatWitnessRow, heatClaims, heatWitnesses, ovenTests } from '../tables/index.js'
+import { votes } from './consensus.js'
 import type { HeatClaim, HeatGoods } from './reading.js'
 import { asTest, type OvenTest } from './tests.js'
 
@@ -28,26 +28,38 @@ function inTime<Row extends { readonly year: number; readonly id: string }>(rows
   return [...rows].sort((a, b) => off(a) - off(b) || a.year - b.year || (a.id < b.id ? -1 : 1))
 }
 
+/** Rows by their heat, brought into their public form once. */
+function byHeat<Row extends { readonly heat?: string }, Shown>(
+  rows: readonly Row[],
+  show: (row: Row) => Shown,
+): ReadonlyMap<string, readonly Shown[]> {
+  const index = new Map<string, Shown[]>()
+  for (const row of rows) if (row.heat !== undefined) index.set(row.heat, [...(index.get(row.heat) ?? []), show(row)])
+  return index
+}
+
+function asGoods({ id, phrase, goods, year, source }: HeatWitnessRow): HeatGoods {
+  return { id, phrase, goods, year, source: source.map(citeShort).join('; '), sources: source }
+}
+
+const claims = byHeat(heatClaims, asClaim)
+const witnesses = byHeat(heatWitnesses, asGoods)
+const tests = byHeat(ovenTests, asTest)
+
 /** What dated sources print for a heat, nearest in time first. */
 export function claimsFor(heat: string, year: number | null): readonly HeatClaim[] {
-  return inTime(claimsOf(heat), year).map(asClaim)
+  return inTime(claims.get(heat) ?? [], year)
 }
 
 /** What dated books baked at a heat, or at a relation such as `after.bread`. */
 export function goodsFor(heats: readonly string[], year: number | null): readonly HeatGoods[] {
-  const rows = heatWitnesses.filter(({ heat }) => heats.includes(heat))
-  return inTime(rows, year).map(({ phrase, goods, year: said, source }) => ({
-    phrase,
-    goods,
-    year: said,
-    source: source.map(citeShort).join('; '),
-    sources: source,
-  }))
+  return inTime(
+    heats.flatMap((heat) => witnesses.get(heat) ?? []),
+    year,
+  )
 }
 
+/** The tests by which dated books know a heat. */
 export function testsFor(heat: string, year: number | null): readonly OvenTest[] {
-  return inTime(
-    ovenTests.filter((row) => row.heat === heat),
-    year,
-  ).map(asTest)
+  return inTime(tests.get(heat) ?? [], year)
 }

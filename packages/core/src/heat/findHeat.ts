@@ -1,7 +1,7 @@
 import type { Band } from '../bands/index.js'
 import { type Ends, method, widen } from './consensus.js'
 import { tidy, toCelsius } from './degrees.js'
-import { stepsOf } from './derivation.js'
+import { stepsOf, weakestOf } from './derivation.js'
 import { claimsFor, goodsFor, testsFor } from './evidence.js'
 import type { Found } from './found.js'
 import { grammatical } from './grammar.js'
@@ -47,6 +47,7 @@ function assemble(phrase: string, words: readonly Word[], found: Found, year: nu
   const { heat, core, relation, others, notes } = found
   const fire = ofFire(words)
   const used = new Set(found.used)
+  const steps = stepsOf(found, year)
   return {
     phrase,
     setting: { year },
@@ -66,13 +67,30 @@ function assemble(phrase: string, words: readonly Word[], found: Found, year: nu
       value: bandForYear(coreOfHeat(other.heat), heatRow(other.heat).rank, year),
       note: other.note ?? null,
     })),
-    steps: stepsOf(found, year),
+    steps,
+    weakest: weakestOf(steps),
     notes: fire ? [...notes, fireNote] : notes,
     unread: words.filter(({ at, key }) => !used.has(at) && !grammatical.has(key)).map(({ text }) => text),
     then,
     method,
   }
 }
+
+function read(phrase: string, year: number | null): HeatReading {
+  const words = wordsOf(phrase)
+  const stated = byDegrees(phrase, words)
+  if (stated) return assemble(phrase, words, stated, year, null)
+  const [first, second] = halves(words) ?? [words, []]
+  const [before, afterwards] = [findIn(first, year), findIn(second, year)]
+  if (before && afterwards) return assemble(phrase, first, before, year, assemble(phrase, second, afterwards, year, null))
+  const found = findIn(words, year)
+  if (!found) throw unreadable(phrase, words)
+  return assemble(phrase, words, found, year, null)
+}
+
+/** A receipt book says the same heats over and over. */
+const remembered = new Map<string, HeatReading>()
+const mostRemembered = 2000
 
 /**
  * What an oven-heat phrase means: its place on the scale, degrees with a band, what dated sources print, and what to set a modern oven to.
@@ -87,13 +105,11 @@ function assemble(phrase: string, words: readonly Word[], found: Found, year: nu
  */
 export function findHeat(phrase: string, setting: HeatSetting = {}): HeatReading {
   const year = readYear(setting.year)
-  const words = wordsOf(phrase)
-  const stated = byDegrees(phrase, words)
-  if (stated) return assemble(phrase, words, stated, year, null)
-  const [first, second] = halves(words) ?? [words, []]
-  const [before, afterwards] = [findIn(first, year), findIn(second, year)]
-  if (before && afterwards) return assemble(phrase, first, before, year, assemble(phrase, second, afterwards, year, null))
-  const found = findIn(words, year)
-  if (!found) throw unreadable(phrase, words)
-  return assemble(phrase, words, found, year, null)
+  const key = `${year}|${phrase}`
+  const known = remembered.get(key)
+  if (known) return known
+  const reading = read(phrase, year)
+  if (remembered.size >= mostRemembered) remembered.clear()
+  remembered.set(key, reading)
+  return reading
 }

@@ -14,7 +14,7 @@ export { allGasMarks, type GasMark, gasMarkExact, gasMarkNearest, gasMarkToFahre
 export { type LiquidHeat, liquidHeat, liquidHeats } from './liquids.js'
 export { type Bake, type BakeWindow, bakingOrder, type Firing } from './order.js'
 export { type BakePlan, type BakePlanOptions, bakePlan } from './plan.js'
-export type { HeatClaim, HeatGoods, HeatName, HeatReading, HeatSetting, HeatStep } from './reading.js'
+export type { HeatClaim, HeatGoods, HeatName, HeatReading, HeatSetting } from './reading.js'
 export { minutesByRule, type RoastRule, roastingMinutes, roastingRules } from './roast.js'
 export { type Content, type CoreTemperature, coreTemperatures } from './safety.js'
 export { type GasSetting, modernSettings, type OvenSettings, ovenSettings } from './settings.js'

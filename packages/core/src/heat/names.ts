@@ -16,14 +16,26 @@ export interface Match<Known> {
   readonly known: Known
 }
 
-type Entry<Known> = { readonly keys: readonly string[]; readonly known: Known }
-
-function index<Known>(pairs: readonly (readonly [string, Known])[]): readonly Entry<Known>[] {
-  return pairs.map(([words, known]) => ({ keys: keysOf(words), known })).sort((a, b) => b.keys.length - a.keys.length)
+interface Entry<Known> {
+  readonly keys: readonly string[]
+  readonly known: Known
 }
 
-function longestAt<Known>(entries: readonly Entry<Known>[], words: readonly Word[], at: number): Match<Known> | undefined {
-  const entry = entries.find(({ keys }) => standsAt(words, at, keys))
+/** Entries by their first word, the longest first. */
+type Index<Known> = ReadonlyMap<string, readonly Entry<Known>[]>
+
+function indexOf<Known>(entries: readonly Entry<Known>[]): Index<Known> {
+  const index = new Map<string, Entry<Known>[]>()
+  for (const entry of entries) index.set(entry.keys[0]!, [...(index.get(entry.keys[0]!) ?? []), entry])
+  for (const list of index.values()) list.sort((a, b) => b.keys.length - a.keys.length)
+  return index
+}
+
+const index = <Known>(pairs: readonly (readonly [string, Known])[]): Index<Known> =>
+  indexOf(pairs.map(([words, known]) => ({ keys: keysOf(words), known })))
+
+function longestAt<Known>(entries: Index<Known>, words: readonly Word[], at: number): Match<Known> | undefined {
+  const entry = entries.get(words[at]!.key)?.find(({ keys }) => standsAt(words, at, keys))
   return entry && { from: at, to: at + entry.keys.length, known: entry.known }
 }
 
@@ -35,7 +47,7 @@ for (const { id, names } of heats)
     const key = keysOf(name.words).join(' ')
     byWords.set(key, [...(byWords.get(key) ?? []), { ...name, heat: id }])
   }
-const heatEntries = [...byWords].map(([key, known]) => ({ keys: key.split(' '), known })).sort((a, b) => b.keys.length - a.keys.length)
+const heatEntries = indexOf([...byWords].map(([key, known]) => ({ keys: key.split(' '), known })))
 
 /** Dated meanings hold in their years; without a year the undated ones hold, and all of them where none is undated. */
 function inYear(names: readonly Named[], year: number | null): readonly Named[] {
@@ -71,7 +83,7 @@ const afterGoods = index(goodsOf('after'))
 const wordings = index(heatRelations.flatMap((row) => row.names.map((name) => [name, row] as const)))
 const tabled = index(bakeGoods.flatMap((row) => [row.label, ...row.names].map((name) => [name, row] as const)))
 
-function firstOf<Known>(entries: readonly Entry<Known>[], words: readonly Word[]): Match<Known> | undefined {
+function firstOf<Known>(entries: Index<Known>, words: readonly Word[]): Match<Known> | undefined {
   // The longest name anywhere, so that *white bread* is not read as *bread*.
   return words
     .map((_, at) => longestAt(entries, words, at))

@@ -1,8 +1,9 @@
 import { badOption, noAnswer } from '../error.js'
 import { type BrickOven, type BrickOvenOptions, brickOven } from './brick.js'
-import { requireNumber, requirePositive, tidy } from './degrees.js'
+import { requireOvenHeat, requirePositive, tidy } from './degrees.js'
 import { findHeat } from './findHeat.js'
 import type { HeatName } from './reading.js'
+import { heatNearest } from './scale.js'
 
 /** A receipt to be baked in the falling oven. */
 export interface Bake {
@@ -39,16 +40,24 @@ export interface Firing extends BrickOvenOptions {
 const numberSlack = 14
 const mostBakes = 50
 
-function wantsOf(
-  { heat, name }: Bake,
-  year: number | undefined,
-): { readonly heat: HeatName; readonly low: number; readonly best: number; readonly high: number } {
-  const reading = findHeat(typeof heat === 'number' ? `${requireNumber('heat', heat)} C` : heat, year === undefined ? {} : { year })
-  const { low, best, high } = reading.value
+interface Wanted {
+  readonly heat: HeatName
+  readonly low: number
+  readonly best: number
+  readonly high: number
+}
+
+function wantsOf({ heat, name }: Bake, year: number | undefined): Wanted {
   if (typeof name !== 'string' || name.trim() === '') throw badOption('name', 'every receipt needs a name')
-  return low === high
-    ? { heat: reading.heat, low: low - numberSlack, best, high: high + numberSlack }
-    : { heat: reading.heat, low, best, high }
+  if (typeof heat === 'number') {
+    const best = requireOvenHeat('heat', heat)
+    const { id, rank, label } = heatNearest(best)
+    return { heat: { id, rank, label }, low: best - numberSlack, best, high: best + numberSlack }
+  }
+  const { heat: named, value } = findHeat(heat, year === undefined ? {} : { year })
+  // Degrees in words are hit no better than degrees in figures.
+  const slack = value.low === value.high ? numberSlack : 0
+  return { heat: named, low: value.low - slack, best: value.best, high: value.high + slack }
 }
 
 /** On the likeliest curve: between the time when the oven has fallen to the upper end and the time when it passes the lower. */

@@ -11,7 +11,8 @@ import { heatNearest, heatRow } from './scale.js'
 import { bySign } from './signs.js'
 import { keyOf, type Word } from './words.js'
 
-const degreesSaid = /(-?\d{1,5}(?:\.\d{1,3})?)\s{0,3}(?:°|deg(?:rees?)?\.?)?\s{0,3}(f|c|r|fahrenheit|celsius|centigrade|r[eé]aumur)\b/i
+const degreesSaid =
+  /(?<![\d.])(-?\d{1,5}(?:\.\d{1,20})?)\s{0,3}(?:°|deg(?:rees?)?\.?)?\s{0,3}(f|c|r|fahrenheit|celsius|centigrade|r[eé]aumur)\b/i
 const markSaid = /\b(?:gas(?:\s{1,3}mark)?|regulo|mark)\s{0,3}(¼|½|1\/4|1\/2|\d{1,2}(?:\.\d{1,2})?)(?![\d/])/i
 const markFractions: Readonly<Record<string, number>> = { '¼': 0.25, '1/4': 0.25, '½': 0.5, '1/2': 0.5 }
 const scaleLetters = { f: 'degF', c: 'degC', r: 'degR' } as const

@@ -1,4 +1,5 @@
 import type { Band } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import type { ModernValue } from '../modern/index.js'
 import type { Checked, Citation, Grade } from '../tables/index.js'
 import type { OvenTest } from './tests.js'
@@ -24,19 +25,11 @@ export interface HeatClaim {
 
 /** What a dated book baked at a heat. */
 export interface HeatGoods {
+  readonly id: string
   readonly phrase: string
   readonly goods: string
   readonly year: number
   readonly source: string
-  readonly sources: readonly Citation[]
-}
-
-/** One link of the derivation, with who says so. */
-export interface HeatStep {
-  readonly text: string
-  readonly factor: string
-  readonly grade: Grade
-  readonly checked: Checked
   readonly sources: readonly Citation[]
 }
 
@@ -66,7 +59,9 @@ export interface HeatReading {
   /** How likely this heat is beside the others that the words may mean. */
   readonly likelihood: number
   readonly others: readonly (HeatName & { readonly likelihood: number; readonly value: Band; readonly note: string | null })[]
-  readonly steps: readonly HeatStep[]
+  readonly steps: readonly Step[]
+  /** The grade of the weakest step: no derivation is surer. */
+  readonly weakest: Grade
   readonly notes: readonly string[]
   readonly unread: readonly string[]
   /** The second heat of *quick at first, then slow*. */
