@@ -73,7 +73,7 @@ export function byComparison(words: readonly Word[], rest: (words: readonly Word
   const standard = words.findIndex(({ key }, i) => i > at && than.has(key))
   if (at < 0 || standard < 0) return undefined
   const compared = rest(words.slice(standard + 1))
-  // *No hotter than for a custard* sets the same heat and forbids more.
+  // *No quicker than for manchet* sets the same heat and forbids more.
   if (compared && negating.has(words[at - 1]?.key ?? '')) return compared
   const steps = much.has(words[at - 1]?.key ?? '') ? 2 : 1
   return compared && shifted(compared, way * steps, [words[at]!.at], words[at]!.text.toLowerCase())

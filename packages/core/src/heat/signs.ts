@@ -38,7 +38,7 @@ function secondsOf(words: readonly Word[]): number | undefined {
 /** Paper that keeps its colour: the oven is below the heat of the palest test. */
 const uncoloured = 'slow'
 
-/** A heat told by a test: *an oven that browns white paper in five minutes*, *not so hot as to colour paper*. */
+/** A heat told by a test: *an oven that browns white paper in five minutes*, *one that will not brown paper*. */
 export function bySign(words: readonly Word[]): Found | undefined {
   const says = (set: ReadonlySet<string>): boolean => words.some(({ key }) => set.has(key))
   const kind = says(papers) ? 'paper' : says(flours) ? 'flour' : undefined
