@@ -13,7 +13,7 @@ export const method: string = [
   'A claim votes when its text or a quotation of it was seen and a handbook states it; figures recalled from memory, figures of unnamed origin and readings of a dial in an oven door do not.',
   'Books that copy one another or share authors are one family with one vote: the middle of their lows and of their highs.',
   'Where four families or more vote, the heat runs from the median of the lows to the median of the highs; a single figure is both. Where fewer vote, the middle of two or three would be an accident, and the heat has ends of our own judgement with the claims beside them.',
-  'For books of 1890 to 1940 the ends are moved out by 25 degF, for 1800 to 1889 by 50, before that by 75: older words have no degrees of their own. No heat is moved past the middle of its second neighbour.',
+  'For books of 1890 to 1940 the ends are moved out by 25 degF, for 1800 to 1889 by 50, before that by 75: older words have no degrees of their own. No heat is moved past the middle of its second neighbour, nor below 100 degF.',
   'Nine times in ten the words meant an oven between those ends, set as a modern oven without a fan; they are not the heat of the brick.',
 ].join(' ')
 
