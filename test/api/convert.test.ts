@@ -97,7 +97,7 @@ describe('POST /v1/convert', () => {
     expect(status).toBe(200)
     expect(body[0].reading.measure).toBe('pint')
     expect(body[1]).toMatchObject({ status: 400, index: 1, errors: [{ pointer: '/phrase' }] })
-    expect(body[2]).toMatchObject({ status: 400, index: 2, errors: [{ parameter: 'year' }] })
+    expect(body[2]).toMatchObject({ status: 400, index: 2, errors: [{ pointer: '/year' }] })
   })
 
   test('more than a thousand at a time are refused', async () => {

@@ -2,23 +2,49 @@ import { PottleError } from '@pottle/core'
 import { Hono } from 'hono'
 import { compress } from 'hono/compress'
 import { methodNotAllowed } from 'hono/method-not-allowed'
-import { describeRoutes } from './contract/openapi.js'
-import { releaseCache } from './http/cache.js'
+import { describeRoutes } from './contract/index.js'
+import { keepForRelease } from './http/cache.js'
 import { commonHeaders } from './http/headers.js'
 import { limitRate } from './http/limit.js'
 import { type LogEntry, logRequests } from './http/log.js'
 import { ProblemError, problem, problemFrom } from './http/problem.js'
 import { respondWithProblem } from './http/respond.js'
 import { mount, type Route } from './http/route.js'
+import { bakePlansRoute } from './routes/bake-plans.js'
+import { liquidHeatsRoute, sugarHeightsRoute } from './routes/boiling.js'
+import { brickOvenPictureRoute, brickOvenRoute } from './routes/brick-oven.js'
 import { convertManyRoute, convertRoute } from './routes/convert.js'
 import { healthRoute, readyRoute } from './routes/health.js'
+import { loavesPictureRoute, loavesRoute } from './routes/loaves.js'
 import { measureRoute, measuresRoute } from './routes/measures.js'
+import { ovenHeatRoute, ovenHeatsPictureRoute, ovenHeatsRoute } from './routes/oven-heats.js'
+import { readingsRoute } from './routes/readings.js'
 import { sourceRoute, sourcesRoute } from './routes/sources.js'
 import { version } from './version.js'
 
 /** Every route of the API, in the order of the reference. */
 export function routesFor(ready: () => boolean = () => true): readonly Route[] {
-  return [convertRoute, convertManyRoute, measuresRoute, measureRoute, sourcesRoute, sourceRoute, healthRoute, readyRoute(ready)]
+  return [
+    convertRoute,
+    convertManyRoute,
+    readingsRoute,
+    measuresRoute,
+    measureRoute,
+    ovenHeatsRoute,
+    ovenHeatsPictureRoute,
+    ovenHeatRoute,
+    sugarHeightsRoute,
+    liquidHeatsRoute,
+    brickOvenRoute,
+    brickOvenPictureRoute,
+    bakePlansRoute,
+    loavesRoute,
+    loavesPictureRoute,
+    sourcesRoute,
+    sourceRoute,
+    healthRoute,
+    readyRoute(ready),
+  ]
 }
 
 /** What a host may ask of the app. */
@@ -60,14 +86,14 @@ export function createApp({ log, logFault = console.error, requestsPerMinute, re
   )
   if (requestsPerMinute) app.use('/v1/*', limitRate(requestsPerMinute))
   app.use(compressOnRequest())
-  app.use('/v1/*', releaseCache())
   for (const route of routes) mount(app, route)
-  app.get('/openapi.json', releaseCache(), (context) => context.body(document, 200, { 'content-type': 'application/json' }))
+  app.get('/openapi.json', (context) => keepForRelease(context) ?? context.body(document, 200, { 'content-type': 'application/json' }))
 
   app.notFound((context) => respondWithProblem(context, problem('not-found', `there is nothing at ${context.req.path.slice(0, 200)}`)))
   app.onError((error, context) => {
     if (error instanceof ProblemError) return respondWithProblem(context, error.problem)
-    if (error instanceof PottleError) return respondWithProblem(context, problemFrom(error))
+    if (error instanceof PottleError)
+      return respondWithProblem(context, problemFrom(error, context.req.method === 'POST' ? 'body' : 'query'))
     logFault(error)
     return respondWithProblem(context, problem('internal', 'the fault is ours and has been logged'))
   })

@@ -1,12 +1,52 @@
 export type { Answer, AnswerCaution, AnswerSense, AnswerSource, AnswerStep, Value } from './answer.js'
+export { type Band, bandOf, mixtureBand } from './bands/index.js'
+export {
+  drawLoafSeries,
+  type Loaf,
+  type LoafQuestion,
+  type LoafSpan,
+  type LoafYearWeight,
+  loafSeries,
+  loafWeight,
+  loavesOver,
+  type Market,
+  type SeriesQuestion,
+} from './bread/index.js'
 export { type CatalogueMeasure, type CatalogueSense, describeMeasure, listMeasures } from './catalogue.js'
+export { type Caution, type CautionQuestion, cautionsFor } from './cautions/index.js'
 export { citeBibtex, citeFull, citeShort } from './cite/index.js'
 export { convert } from './convert.js'
 export { type ErrorCode, type Fault, PottleError, type WordsRead } from './error.js'
-export type { ModernValue } from './modern/index.js'
+export {
+  allHeats,
+  type Bake,
+  type BakePlan,
+  type BakePlanOptions,
+  type BakeWindow,
+  type BrickOven,
+  type BrickOvenOptions,
+  bakePlan,
+  bakingOrder,
+  brickOven,
+  brickOvenRecords,
+  drawCoolingCurve,
+  drawHeatScale,
+  findHeat,
+  type HeatReading,
+  heatById,
+  type LiquidHeat,
+  liquidHeat,
+  liquidHeats,
+  type OvenHeat,
+  type OvenMoment,
+  type SugarHeight,
+  sugarHeight,
+  sugarHeights,
+} from './heat/index.js'
+export { inModernUnits, type ModernValue } from './modern/index.js'
 export type { ConvertOptions } from './options.js'
-export type { EggParts, Range, Reading, ReadingKind, Span } from './reading/index.js'
-export { readPhrase } from './reading/index.js'
+export type { EggParts, Found, Range, Reading, ReadingKind, ReceiptReading, Span } from './reading/index.js'
+export { readPhrase, readReceipt } from './reading/index.js'
 export { type Moment, type Setting, settingOf } from './setting.js'
 export {
   type Checked,
@@ -15,7 +55,9 @@ export {
   findSource,
   type Grade,
   type MeasureKind,
+  places,
   type Quantity,
   type SourceRow,
+  type Spread,
   sources,
 } from './tables/index.js'

@@ -9,7 +9,8 @@ import {
 import { z } from 'zod'
 import { problemKinds } from '../http/problem.js'
 import type { Content, Route } from '../http/route.js'
-import { components, Problem } from './schemas.js'
+import { components } from './named.js'
+import { Problem } from './service.js'
 
 type JsonSchema = Record<string, unknown>
 

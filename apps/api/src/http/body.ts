@@ -1,6 +1,7 @@
 import type { Context } from 'hono'
 import type { z } from 'zod'
-import { ProblemError, type ProblemFault, problem } from './problem.js'
+import type { Exact } from './exact.js'
+import { ProblemError, type ProblemFault, pointerTo, problem } from './problem.js'
 
 /** A megabyte of prose fits, with room for its options; longer work goes as NDJSON. */
 export const mostBytes = 2 * 1024 * 1024
@@ -40,12 +41,10 @@ async function readText(context: Context): Promise<string> {
 
 /** Faults of a body that does not fit its schema, as JSON pointers (RFC 6901). */
 export function bodyFaults(error: z.ZodError): ProblemFault[] {
-  const pointer = (path: readonly PropertyKey[]): string =>
-    path.map((key) => `/${String(key).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('')
   return error.issues.flatMap((issue) =>
     issue.code === 'unrecognized_keys'
-      ? issue.keys.map((key) => ({ pointer: pointer([...issue.path, key]), detail: 'there is no such field here' }))
-      : [{ pointer: pointer(issue.path), detail: issue.message }],
+      ? issue.keys.map((key) => ({ pointer: pointerTo([...issue.path, key]), detail: 'there is no such field here' }))
+      : [{ pointer: pointerTo(issue.path), detail: issue.message }],
   )
 }
 
@@ -81,9 +80,9 @@ export function parseJson(text: string): unknown {
 }
 
 /** @throws ProblemError 400 that points at each place in the value which does not fit */
-export function fit<Schema extends z.ZodType>(schema: Schema, value: unknown): z.output<Schema> {
+export function fit<Schema extends z.ZodType>(schema: Schema, value: unknown): Exact<z.output<Schema>> {
   const result = schema.safeParse(value)
-  if (result.success) return result.data
+  if (result.success) return result.data as Exact<z.output<Schema>>
   const errors = bodyFaults(result.error)
   throw new ProblemError(
     problem('bad-body', errors.map(({ pointer, detail }) => `${pointer || 'the body'}: ${detail}`).join('; '), { errors }),
@@ -95,6 +94,6 @@ export function fit<Schema extends z.ZodType>(schema: Schema, value: unknown): z
  *
  * @throws ProblemError 400 for what is not JSON or does not fit, 413 for too much of it
  */
-export async function readJson<Schema extends z.ZodType>(context: Context, schema: Schema): Promise<z.output<Schema>> {
+export async function readJson<Schema extends z.ZodType>(context: Context, schema: Schema): Promise<Exact<z.output<Schema>>> {
   return fit(schema, parseJson(await readText(context)))
 }

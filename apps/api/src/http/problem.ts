@@ -74,10 +74,22 @@ export function problem(kind: ProblemKind, detail: string, rest: Omit<Problem, '
   return { type: `/problems/${kind}`, title, status, detail, ...rest }
 }
 
-/** What went wrong in the library, as a problem: the same facts, with the status that fits. */
-export function problemFrom(error: PottleError): Problem {
-  const kind = error.code === 'bad-option' ? 'bad-parameter' : error.code
-  return problem(kind, error.message, { errors: error.faults, ...error.words })
+/** A JSON pointer (RFC 6901) from the names that lead to a place. */
+export function pointerTo(path: readonly PropertyKey[]): string {
+  return path.map((key) => `/${String(key).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('')
+}
+
+/** What went wrong in the library, as a problem: the same facts, with the status that fits, named as the request has them. */
+export function problemFrom(error: PottleError, where: 'query' | 'body'): Problem {
+  const { code, faults, message, words } = error
+  if (where === 'query') return problem(code === 'bad-option' ? 'bad-parameter' : code, message, { errors: faults, ...words })
+  const errors = faults.map(({ parameter, detail }) => ({ pointer: pointerTo(parameter.split('.')), detail }))
+  return problem(code === 'bad-option' ? 'bad-body' : code, message, { errors, ...words })
+}
+
+/** A query parameter that is wrong by itself or beside the others. */
+export function badParameter(parameter: string, detail: string): ProblemError {
+  return new ProblemError(problem('bad-parameter', `${parameter}: ${detail}`, { errors: [{ parameter, detail }] }))
 }
 
 /** Thrown by routes; the app turns it into a response in one place. */

@@ -1,7 +1,8 @@
 import { convert, PottleError } from '@pottle/core'
 import { z } from 'zod'
-import { Answer, ConvertRequest, Problem } from '../contract/schemas.js'
+import { Answer, ConvertRequest, Problem } from '../contract/index.js'
 import { fit, mediaType, parseJson, readJson } from '../http/body.js'
+import type { Exact } from '../http/exact.js'
 import { answerLines, type Line } from '../http/ndjson.js'
 import { ProblemError, problem, problemFrom } from '../http/problem.js'
 import { route } from '../http/route.js'
@@ -35,7 +36,7 @@ export const convertRoute = route({
     'Reads the phrase, decides which measure was meant in that year and place, and answers with a band, the senses, every step and its source.',
   query,
   answer: { description: 'The answer.', media: { 'application/json': { schema: Answer } } },
-  problems: ['bad-parameter', 'unreadable', 'no-answer'],
+  problems: ['bad-parameter', 'not-acceptable', 'unreadable', 'no-answer'],
   example: '?phrase=a+pottle+of+cream&year=1690&place=london',
   handle: ({ query: { phrase, ...options } }) => convert(phrase, options),
 })
@@ -44,12 +45,12 @@ export const convertRoute = route({
 type Place = { readonly line: number } | { readonly index: number }
 
 /** Answers one request; what goes wrong with it takes its place, so that the others are not lost. */
-function answerOrProblem(request: () => z.output<typeof ConvertRequest>, place: Place): unknown {
+function answerOrProblem(request: () => Exact<z.output<typeof ConvertRequest>>, place: Place): unknown {
   try {
     const { phrase, ...options } = request()
     return convert(phrase, options)
   } catch (error) {
-    if (error instanceof PottleError) return { ...problemFrom(error), ...place }
+    if (error instanceof PottleError) return { ...problemFrom(error, 'body'), ...place }
     if (error instanceof ProblemError) return { ...error.problem, ...place }
     throw error
   }
@@ -96,7 +97,7 @@ export const convertManyRoute = route({
     description: 'The answers in the order of the requests.',
     media: { [json]: { schema: z.union([Answer, z.array(z.union([Answer, Problem]))]) }, [ndjson]: { schema: z.union([Answer, Problem]) } },
   },
-  problems: ['bad-parameter', 'bad-body', 'too-large', 'unsupported-media-type', 'unreadable', 'no-answer'],
+  problems: ['bad-parameter', 'bad-body', 'not-acceptable', 'too-large', 'unsupported-media-type', 'unreadable', 'no-answer'],
   example: '',
   handle: async ({ context }) => {
     if (mediaType(context, [json, ndjson]) === ndjson) {

@@ -1,6 +1,6 @@
 import { dataset } from '@pottle/core'
 import { z } from 'zod'
-import { Health } from '../contract/schemas.js'
+import { Health } from '../contract/index.js'
 import { ProblemError, problem } from '../http/problem.js'
 import { type Route, route } from '../http/route.js'
 import { version } from '../version.js'
@@ -17,8 +17,9 @@ export const healthRoute = route({
   description: 'Answers at once, with the versions that it serves.',
   query: z.strictObject({}),
   answer,
-  problems: ['bad-parameter'],
+  problems: ['bad-parameter', 'not-acceptable'],
   example: '',
+  passing: true,
   handle: () => alive,
 })
 
@@ -32,8 +33,9 @@ export function readyRoute(ready: () => boolean): Route {
     description: 'Turns to 503 while the server finishes what it has begun and goes down.',
     query: z.strictObject({}),
     answer,
-    problems: ['bad-parameter', 'draining'],
+    problems: ['bad-parameter', 'not-acceptable', 'draining'],
     example: '',
+    passing: true,
     handle: () => {
       if (!ready()) throw new ProblemError(problem('draining', 'no new requests are taken'))
       return alive

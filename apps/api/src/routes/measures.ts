@@ -1,7 +1,7 @@
 import { dataset, describeMeasure, listMeasures } from '@pottle/core'
 import { z } from 'zod'
-import { Measure, MeasureList } from '../contract/schemas.js'
-import { ProblemError, problem } from '../http/problem.js'
+import { Measure, MeasureList } from '../contract/index.js'
+import { badParameter, ProblemError, problem } from '../http/problem.js'
 import { route } from '../http/route.js'
 
 /** `GET /v1/measures?kind=capacity` */
@@ -13,14 +13,14 @@ export const measuresRoute = route({
   description: 'Every measure with its senses by date and place.',
   query: z.strictObject({ kind: z.string().optional().describe('Only measures of this kind, such as `weight`, `capacity` or `count`.') }),
   answer: { description: 'The measures.', media: { 'application/json': { schema: MeasureList } } },
-  problems: ['bad-parameter'],
+  problems: ['bad-parameter', 'not-acceptable'],
   example: '?kind=capacity',
   handle: ({ query: { kind } }) => {
     const all = listMeasures()
     const kinds = [...new Set(all.map((measure) => measure.kind))]
     if (kind && !kinds.some((known) => known === kind)) {
       const detail = `"${kind.slice(0, 40)}" is not a kind of these tables; they have ${kinds.join(', ')}`
-      throw new ProblemError(problem('bad-parameter', detail, { errors: [{ parameter: 'kind', detail }] }))
+      throw badParameter('kind', detail)
     }
     return { measures: all.filter((measure) => !kind || measure.kind === kind), dataset }
   },
@@ -36,7 +36,7 @@ export const measureRoute = route({
   pathParameters: z.strictObject({ id: z.string().describe('The id of a measure, such as `pottle`.') }),
   query: z.strictObject({}),
   answer: { description: 'The measure.', media: { 'application/json': { schema: Measure } } },
-  problems: ['bad-parameter', 'not-found'],
+  problems: ['bad-parameter', 'not-acceptable', 'not-found'],
   example: 'pottle',
   handle: ({ path: { id } }) => {
     const measure = describeMeasure(id)

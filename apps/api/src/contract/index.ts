@@ -1,0 +1,8 @@
+export { BakePlan, BakePlanRequest, BrickOven, BrickOvenRequest } from './baking.js'
+export { Answer, ConvertRequest } from './convert.js'
+export { HeatReading, LiquidHeatList, LiquidReading, OvenHeat, OvenHeatList, SugarHeightList, SugarReading } from './heats.js'
+export { LoafAnswer } from './loaves.js'
+export { describeRoutes } from './openapi.js'
+export { ReadingRequest, ReceiptReading } from './readings.js'
+export { Health, Problem } from './service.js'
+export { Measure, MeasureList, Source, SourceList } from './tables.js'

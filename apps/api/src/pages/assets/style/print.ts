@@ -1,0 +1,21 @@
+/** On paper: no forms and no links to press, nothing cut through; and stillness for whoever asks for it. */
+export const print: string = `
+@media print {
+  html { font-size: 11pt; }
+  .masthead nav, .skip, form, .colophon nav, button, .tries, .jump, .screen { display: none !important; }
+  .entry { grid-template-columns: minmax(0, 1fr); gap: 0.5rem; padding: 0.8rem 0; }
+  .entry > header { border: 0; padding: 0; }
+  .entry > .body { padding: 0; }
+  .ruled tr, .steps li, .caution, figure, h2, h3 { break-inside: avoid; }
+  h2, h3, .entry > header { break-after: avoid; }
+  a { text-decoration: none; }
+  details:not([open]) { display: none; }
+  @page { margin: 16mm; }
+}
+@media (prefers-reduced-motion: no-preference) {
+  .skip { transition: top 0.12s; }
+}
+@media (forced-colors: active) {
+  .letter, button { border-color: ButtonText; }
+}
+`

@@ -1,0 +1,36 @@
+/** Letters: serifs that systems carry, large enough to be read from a bench. Everything is in rem or em, so that it grows with the reader's own size. */
+export const type: string = `
+html { font-size: 118.75%; -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }
+body {
+  margin: 0;
+  background: var(--paper);
+  color: var(--ink);
+  font-family: "Iowan Old Style", "Palatino Linotype", Palatino, "Book Antiqua", Georgia, "Liberation Serif", serif;
+  line-height: 1.5;
+  overflow-wrap: break-word;
+}
+h1, h2, h3 { font-weight: 600; line-height: 1.2; margin: 0; text-wrap: balance; }
+h1 { font-size: 1.7rem; }
+h2 { font-size: 1.25rem; }
+h3 { font-size: 1.05rem; }
+p, ul, ol, dl, figure, pre, table, fieldset { margin: 0; }
+p, li, dd { max-width: 40rem; }
+a { color: var(--link); text-underline-offset: 0.16em; text-decoration-thickness: 0.06em; }
+a:hover { text-decoration-thickness: 0.12em; }
+small, .small { font-size: 0.84rem; line-height: 1.45; }
+.quiet { color: var(--quiet); }
+q, .words { font-style: italic; }
+q { quotes: "“" "”"; }
+code, pre { font-family: "Liberation Mono", Menlo, Consolas, "DejaVu Sans Mono", monospace; font-size: 0.8rem; }
+:focus-visible { outline: 3px solid var(--margin); outline-offset: 3px; }
+[tabindex="-1"]:focus { outline: none; }
+.visually-hidden {
+  position: absolute; width: 1px; height: 1px; margin: -1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap;
+}
+.skip { position: absolute; left: 0; top: -4rem; background: var(--ink); color: var(--paper); padding: 0.6rem 1rem; z-index: 1; }
+.skip:focus { top: 0; }
+@media (max-width: 30rem) {
+  html { font-size: 112.5%; }
+  h1 { font-size: 1.45rem; }
+}
+`

@@ -1,0 +1,3 @@
+export { Entry } from './Entry.js'
+export { Page, type PageProps } from './Page.js'
+export { respondWithPage } from './respond.js'

@@ -1,0 +1,70 @@
+import type { Quantity, Value } from '@pottle/core'
+
+/** A unit that figures are told in: how many of the base unit it is, and its name behind a number. */
+export interface Scale {
+  readonly size: number
+  readonly name: string
+}
+
+const scales: Readonly<Record<Quantity, readonly (readonly [from: number, scale: Scale])[]>> = {
+  mass: [
+    [1000, { size: 1000, name: 'kg' }],
+    [0, { size: 1, name: 'g' }],
+  ],
+  volume: [
+    [1000, { size: 1000, name: 'litres' }],
+    [0, { size: 1, name: 'ml' }],
+  ],
+  count: [[0, { size: 1, name: '' }]],
+  length: [
+    [10, { size: 10, name: 'cm' }],
+    [0, { size: 1, name: 'mm' }],
+  ],
+  time: [
+    [3600, { size: 3600, name: 'hours' }],
+    [60, { size: 60, name: 'minutes' }],
+    [0, { size: 1, name: 'seconds' }],
+  ],
+  temperature: [[0, { size: 1, name: '°C' }]],
+  ratio: [[0, { size: 1, name: '' }]],
+}
+
+/** The unit that suits a value: litres from a litre on, grams below a kilogram. */
+export function scaleFor(quantity: Quantity, best: number): Scale {
+  return (scales[quantity].find(([from]) => best >= from) ?? scales[quantity].at(-1)!)[1]
+}
+
+/** Three digits and no more: what a band can support and a reader compare. */
+export function figure(value: number): string {
+  const short = Number(value.toPrecision(3))
+  return Math.abs(short) >= 10_000 ? short.toLocaleString('en-GB') : String(short)
+}
+
+/** A figure with its unit: `1.89 litres`. */
+export const inScale = (value: number, { size, name }: Scale): string => `${figure(value / size)}${name === '' ? '' : ` ${name}`}`
+
+/** Both ends: `1.87 to 2.32 litres`; one figure where they are the same. */
+export function between({ low, high }: { readonly low: number; readonly high: number }, scale: Scale): string {
+  const [from, to] = [figure(low / scale.size), figure(high / scale.size)]
+  return from === to ? inScale(low, scale) : `${from} to ${inScale(high, scale)}`
+}
+
+/** How much of the doubt a band holds, in words. */
+export function sayCoverage(coverage: number): string {
+  return coverage === 0.9 ? 'nine times in ten' : `${Number((coverage * 100).toFixed(1))} times in 100`
+}
+
+/** A likelihood as a person weighs it: `78 in 100`. */
+export function sayShare(likelihood: number): string {
+  const parts = Math.round(likelihood * 100)
+  return parts === 0 ? 'less than 1 in 100' : `${parts} in 100`
+}
+
+/** A value in words: *Nine times in ten between 1.87 and 2.32 litres.* */
+export function sayBand(value: Value): string {
+  const scale = scaleFor(value.quantity, value.best)
+  const [low, high] = [figure(value.low / scale.size), inScale(value.high, scale)]
+  if (figure(value.low) === figure(value.high)) return `${inScale(value.best, scale)} to three figures: there is no doubt to speak of.`
+  const often = sayCoverage(value.coverage)
+  return `${often[0]!.toUpperCase()}${often.slice(1)} between ${low} and ${high}.`
+}

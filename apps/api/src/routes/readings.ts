@@ -1,0 +1,62 @@
+import { type Found, readReceipt, settingOf } from '@pottle/core'
+import { z } from 'zod'
+import { ReadingRequest, ReceiptReading } from '../contract/index.js'
+import { readJson } from '../http/body.js'
+import { route } from '../http/route.js'
+
+function found({ start, end, phrase, kind, amount, measure, thing, qualifier, eggs, part, things, each, standard }: Found) {
+  return {
+    start,
+    end,
+    phrase,
+    kind,
+    amount,
+    measure,
+    thing,
+    qualifier,
+    eggs,
+    ...(part === undefined ? {} : { part }),
+    ...(things === undefined ? {} : { things: [...things] }),
+    ...(each === undefined ? {} : { each }),
+    ...(standard === undefined ? {} : { standard }),
+  }
+}
+
+/** `POST /v1/readings` with `{"text": "Take a pint of cream", "year": 1690}` */
+export const readingsRoute = route({
+  method: 'post',
+  path: '/v1/readings',
+  operation: 'readReceipt',
+  summary: 'Find the measures, heats and times in prose',
+  description: 'Each with the place in the text where it stands, in UTF-16 code units. The text may be as long as the body.',
+  query: z.strictObject({}),
+  body: {
+    description: 'A receipt, or any stretch of prose, in period spelling.',
+    media: {
+      'application/json': {
+        schema: ReadingRequest,
+        example: {
+          text: 'Take a pottle of cream, the yolks of vj eggs and half a pound of sugar; bake it in a slack oven half an hour.',
+          year: 1690,
+        },
+      },
+    },
+  },
+  answer: { description: 'What the text states.', media: { 'application/json': { schema: ReceiptReading } } },
+  problems: ['bad-parameter', 'bad-body', 'too-large', 'unsupported-media-type'],
+  example: '',
+  handle: async ({ context }) => {
+    const { text, year = null, place } = await readJson(context, ReadingRequest)
+    const setting = settingOf(year, place)
+    const { measures, heats, times, lengths, consistencies, unmeasured } = readReceipt(text)
+    return {
+      setting: { year: setting.from === setting.to ? setting.from : setting.year, place: setting.places[0]! },
+      measures: measures.map(found),
+      heats: [...heats],
+      times: [...times],
+      lengths: lengths.map(found),
+      consistencies: consistencies.map(found),
+      unmeasured: [...unmeasured],
+    }
+  },
+})
