@@ -173,6 +173,7 @@ export function amountAt(line: Line, at: number): Amount | null {
   if (line.is(start, Role.Each)) {
     each = true
     start++
+    if (line.at(start) === mark.comma && valueAt(line, start + 1) !== null) start++
   }
   const between = line.at(start) === the.between || line.at(start) === the.from
   if (between) start++

@@ -6,21 +6,11 @@ import { pastQualifiers } from './unit.js'
 import { the } from './vocabulary.js'
 import { Role } from './word.js'
 
-/** A cut is counted with its beast: *a leg of pork*; *a leg* alone is not. */
-function jointAt(line: Line, thing: Thing): { name: string; end: number } | null {
-  if (line.at(thing.end) !== the.of) return null
-  const beast = thingAt(line, thing.end + 1, false)
-  if (beast === null || !(beast.row?.meat || beast.row?.count === 'joint')) return null
-  if (beast.row?.count !== 'joint') return { name: `${thing.name} of ${beast.name}`, end: beast.end }
-  const inner = jointAt(line, beast)
-  return inner === null ? null : { name: `${thing.name} of ${inner.name}`, end: inner.end }
-}
-
 /** Behind *like a*, *as a*, *the size of a* a thing is an example, and behind *makes* and *into* it is what the receipt yields. */
 function isExample(line: Line, start: number, article: boolean): boolean {
   const before = line.at(start - 1)
   if (!article) return before === the.into || before.text === 'make'
-  if (before === the.as || before === the.like || before === the.than || before === the.for) return true
+  if (before === the.as || before === the.like || before === the.than || before === the.for || before.text === 'bear') return true
   return before === the.of && line.is(start - 2, Role.Size | Role.Dimension)
 }
 
@@ -42,16 +32,16 @@ export function countedAt({ line }: Context, amount: Amount): Statement | null {
   const { start } = amount
   if (amount.each || isExample(line, start, amount.article)) return null
   // "a little onion" is some of one; "two little onions" are small.
-  if (amount.article && line.at(amount.end) === the.little) return null
+  if (amount.article && (line.at(amount.end) === the.little || line.at(amount.end + 1) === the.little)) return null
   const each = line.is(amount.end, Role.Each)
   const thing = thingAt(line, each ? amount.end + (line.at(amount.end + 1) === the.of ? 2 : 1) : amount.end, false)
   if (thing === null || thing.row === null || thing.row.count === 'dish') return null
-  let { name, end } = thing
+  let { end } = thing
+  const { name } = thing
   const piece = pieceBehind(line, thing)
   if (thing.row.count === 'joint') {
-    const joint = jointAt(line, thing)
-    if (joint === null) return null
-    ;({ name, end } = joint)
+    // A cut is counted with its beast: *a leg of pork*; *a leg* alone is not.
+    if (!name.includes(' of ')) return null
   } else if (piece !== null) end++
   else if (thing.row.count === undefined && !isPlural(line, amount, thing)) return null
   let { high } = amount

@@ -236,6 +236,8 @@ export function eggsAt(line: Line, start: number, amount: Amount | null): EggsFo
   if (at > start && line.is(start, Role.Plain)) return null
   if (line.is(at, parted)) return partsOfEggs(line, at)
   if (amount === null || (amount.article && line.at(amount.end) === the.little)) return null
+  // Brine and must are strong enough when they "bear an egg": that egg is a test.
+  if (line.at(start - 1).text === 'bear') return null
   at = pastDescribingEggs(line, amount.end)
   const count = amount.low
   if (line.is(at, Role.Egg)) {

@@ -1,6 +1,6 @@
 import type { HeatClass } from './reading.js'
 import { type Statement, statement } from './statement.js'
-import { longestName, thingAt } from './thing.js'
+import { longestName, type Thing, thingAt } from './thing.js'
 import type { Line } from './tokens.js'
 import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
@@ -49,10 +49,10 @@ const classes: Readonly<Record<string, HeatClass>> = {
   cooling: 'falling',
 }
 
-const lowered = new Set(['pretty', 'moderately', 'tolerably', 'rather', 'reasonably', 'indifferently', 'fairly', 'somewhat'])
+const lowered = new Set(['reasonable', 'pretty', 'moderately', 'tolerably', 'rather', 'reasonably', 'indifferently', 'fairly', 'somewhat'])
 const raised = new Set(['very', 'exceedingly', 'extremely', 'most'])
 const negating = new Set(['not', 'no', 'too', 'half', 'less', 'neither', 'hotter'])
-const emptied = new Set(['draw', 'drawn', 'out', 'withdrawn', 'drew', 'come', 'comes', 'came', 'baked', 'taken', 'done', 'removed'])
+const emptied = new Set(['draw', 'drawn', 'out', 'withdrawn', 'drew', 'come', 'comes', 'came', 'taken', 'removed'])
 
 const reach = 9
 
@@ -80,6 +80,7 @@ function likenessAt(line: Line, start: number): number {
     return thing?.end ?? 0
   }
   if (line.at(at) !== the.to) return 0
+  if (line.at(at + 1) === the.bake) return thingAt(line, at + 2, false)?.end ?? 0
   for (let end = at + 1; end < at + reach; end++) if (line.at(end) === the.paper || line.at(end) === the.flour) return end + 1
   return 0
 }
@@ -128,16 +129,31 @@ function predicateAt(line: Line, start: number): number {
   if (likeness > 0) return likeness
   if (!verb) return 0
   if (line.at(at) === the.of && line.is(at + 1, Role.Article)) at += 2
-  const first = at
-  while (at < first + 4 && line.is(at, Role.Degree) && !line.is(at, Role.Heat)) at++
-  if (!line.is(at, Role.Heat)) return 0
-  return line.at(at + 1) === the.heat ? at + 2 : at + 1
+  let end = 0
+  for (const first = at; at < first + 5 && line.is(at, Role.Degree | Role.Heat | Role.Half); at++) if (line.is(at, Role.Heat)) end = at + 1
+  return end
 }
+
+/** *as for white bread*, *with manchet* behind an oven: the end of it, or 0. */
+function companyAt(line: Line, start: number): number {
+  const as = line.at(start) === the.as && line.at(start + 1) === the.for
+  if (!as && line.at(start) !== the.with) return 0
+  const thing = thingAt(line, as ? start + 2 : start + 1, false)
+  return thing !== null && (as || isBatch(thing)) ? thing.end : 0
+}
+
+const isBatch = (thing: Thing): boolean => thing.row?.count === 'dish' || thing.row?.id === 'bread' || thing.row?.id === 'manchet'
 
 /** What stands behind an oven and says how hot: all of it, or the oven's own end. */
 function pastOven(line: Line, end: number): number {
   const next = line.at(end) === mark.comma || line.at(end) === mark.colon ? end + 1 : end
-  return afterBatchAt(line, next) || likenessAt(line, next) || predicateAt(line, end)
+  return afterBatchAt(line, next) || likenessAt(line, next) || predicateAt(line, end) || companyAt(line, end)
+}
+
+/** Heat words, how much of them, and what joins two: *very slow*, *gentle or slow*. */
+function belongs(line: Line, at: number): boolean {
+  if (line.at(at) === the.or || line.at(at) === the.and) return line.is(at - 1, Role.Heat) && line.is(at + 1, Role.Heat | Role.Degree)
+  return line.is(at, Role.Heat | Role.Degree) && line.at(at) !== the.about
 }
 
 function hasHeat(line: Line, start: number, end: number): boolean {
@@ -148,7 +164,9 @@ function hasHeat(line: Line, start: number, end: number): boolean {
 /** The first token of the heat words before an oven, or the oven itself. */
 function beforeOven(line: Line, oven: number): number {
   let at = oven
-  while (at > oven - 5 && line.is(at - 1, Role.Heat | Role.Degree) && line.at(at - 1) !== the.about) at--
+  // "in as hot an oven as for manchet"
+  if (line.is(at - 1, Role.Article) && line.is(at - 2, Role.Heat) && line.at(at - 3) === the.as) return at - 3
+  while (at > oven - 7 && belongs(line, at - 1)) at--
   return at
 }
 
@@ -184,7 +202,7 @@ function bakedWith(line: Line, start: number): Statement | null {
   const at = line.at(start + 1) === the.it || line.at(start + 1) === the.them ? start + 2 : start + 1
   if (line.at(at) !== the.with) return null
   const thing = thingAt(line, at + 1, false)
-  if (thing === null || (thing.row?.count !== 'dish' && !['bread', 'manchet'].includes(thing.row?.id ?? ''))) return null
+  if (thing === null || !isBatch(thing)) return null
   return statement('heat', start, thing.end, { heat: `with ${thing.name}`, heatClass: 'other' })
 }
 
@@ -200,7 +218,7 @@ function classOf(words: readonly string[]): HeatClass {
   if (has('flour') && has('to')) return 'test-flour'
   if (words.some((word) => emptied.has(word)) && (has('after') || has('when'))) return 'after-bread'
   const negated = words.some((word) => negating.has(word))
-  if (has('for')) return negated ? 'other' : has('manchet') ? 'as-for-manchet' : has('bread') ? 'as-for-bread' : 'other'
+  if (has('for') || has('to')) return negated ? 'other' : has('manchet') ? 'as-for-manchet' : has('bread') ? 'as-for-bread' : 'other'
   if (negated) return 'other'
   return gradeOf(words)
 }

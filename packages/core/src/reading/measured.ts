@@ -16,6 +16,7 @@ const measures = new Set(['weight', 'capacity', 'spoon', 'cup', 'hand', 'piece']
 /** A stated measure of a thing: weights, vessels, spoons, hands, pieces, pennyworths, loaves by price, and lengths of time. */
 export function measuredAt(context: Context, start: number, stated: Amount | null): Statement | null {
   const { line } = context
+  if (line.at(start) === the.ditto) return dittoAt(context, start)
   const latin = stated === null ? measureFirst(line, start) : null
   const amount = latin?.amount ?? stated ?? bareAmount(line, start)
   if (amount === null) return null
@@ -45,7 +46,7 @@ function measureOf(
   const { thing } = bearer
   if (thing === null && isAside(context, stated, bearer.end, bearer.each && !amount.each, amount)) return null
   const added = thing !== null && bearer.start === amount.start ? trailingPart(line, bearer.end) : null
-  const implied = thing === null && amount.each ? lastNamed(context) : null
+  const implied = thing === null && amount.each ? lastNamed(context, unit.row.label) : null
   const end = added?.end ?? bearer.end
   const far = near === null && bearer.start === amount.start ? standardBehind(line, end) : null
   return statement('measured', bearer.start, far?.end ?? end, {
@@ -94,7 +95,10 @@ function isAside({ line }: Context, { unit }: Stated, end: number, eachOfNone: b
 }
 
 /** *to every pound* without a word more means the thing that was spoken of last. */
-const lastNamed = (context: Context): string | null => context.loose.at(-1)?.name ?? context.last?.thing ?? null
+function lastNamed({ every, last, loose }: Context, measure: string): string | null {
+  if (every?.measure === measure) return every.thing
+  return loose.at(-1)?.name ?? last?.thing ?? null
+}
 
 /** *lib. iij*, *℥ ss*, *oz. 4*: physicians and cooks who wrote Latin put the number last. */
 function measureFirst(line: Line, start: number): { unit: Named<MeasureWordRow>; amount: Amount } | null {
@@ -129,6 +133,13 @@ function elidedAt({ line, measured }: Context, start: number, amount: Amount): S
     thing: thing.name,
     qualifier: amount.qualifier,
   })
+}
+
+/** *ditto flour*: amount and measure of the statement before. */
+function dittoAt({ line, measured }: Context, start: number): Statement | null {
+  const thing = thingAt(line, line.at(start + 1) === the.of ? start + 2 : start + 1, false)
+  if (measured === null || thing === null) return null
+  return statement('measured', start, thing.end, { amount: measured.amount, measure: measured.measure, thing: thing.name })
 }
 
 /** A half or more behind the thing: *a pound of flour and a half*. */

@@ -36,7 +36,7 @@ const starters =
 
 /** Reads one line from left to right; each token is looked at by a bounded number of readers, each of which looks a bounded way ahead. */
 export function readLine(line: Line, phrase: boolean): Findings {
-  const context: Context = { line, measured: null, last: null, loose: [], phrase }
+  const context: Context = { line, measured: null, last: null, every: null, loose: [], phrase }
   const found: Findings = { statements: [], unmeasured: [] }
   for (let at = 0; at < line.length; ) {
     const word = line.at(at)
@@ -63,6 +63,7 @@ export function readLine(line: Line, phrase: boolean): Findings {
 function take(context: Context, found: Findings, next: Statement): void {
   if (next.kind === 'measured') context.measured = next
   if (next.thing !== null) context.last = next
+  if (next.each && next.thing !== null && !next.implied) context.every = next
   while (context.loose.length > 0 && context.loose.at(-1)!.end > next.start) context.loose.pop()
   settleLoose(context, found)
   found.statements.push(next)
@@ -99,7 +100,8 @@ function statementAt(context: Context, at: number): Statement | null {
   const amount = amountAt(line, at)
   const eggs = (roles & (Role.Egg | Role.Yolk | Role.White)) !== 0 ? eggsAt(line, at, amount) : null
   if (eggs !== null) return eggStatement(at, eggs)
-  const told = (word.roles & (numbers | Role.Named)) !== 0 || amount !== null ? amountOrNameAt(context, at, amount) : null
+  const told =
+    (word.roles & (numbers | Role.Named)) !== 0 || amount !== null || word === the.ditto ? amountOrNameAt(context, at, amount) : null
   return told === null ? vagueAt(context, at) : withPart(line, told)
 }
 

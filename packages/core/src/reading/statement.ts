@@ -37,6 +37,8 @@ export interface Context {
   measured: Statement | null
   /** The last statement that told of a thing. */
   last: Statement | null
+  /** The last *to every* of a thing: *to every gallon of water*, by which a later *to every gallon* is meant. */
+  every: Statement | null
   /** Things named since the last statement, for amounts that stand behind their thing. */
   loose: Thing[]
   /** A short phrase rather than running prose: bolder readings are wanted. */

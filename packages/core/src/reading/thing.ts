@@ -120,6 +120,13 @@ function nounAt(line: Line, at: number, start: number): Thing | null {
     row = more.row
     end = more.end
   }
+  if (row.count === 'joint' && line.at(end) === the.of) {
+    const beast = thingAt(line, end + 1, false)
+    if (beast?.row?.meat) {
+      name = `${name} of ${beast.name}`
+      return { name, row, start, end: beast.end, names: [name] }
+    }
+  }
   if (row.head && line.at(end) === the.of && line.at(end + 1) !== the.a) {
     const stuff = thingAt(line, end + 1, false)
     if (stuff !== null && stuff.row?.count !== 'dish') {
