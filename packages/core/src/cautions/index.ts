@@ -1,1 +1,1 @@
-export { type Caution, type CautionQuestion, cautionsFor } from './cautionsFor.js'
+export { type Caution, type CautionQuestion, cautionsFor } from './cautions-for.js'

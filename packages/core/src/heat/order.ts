@@ -1,7 +1,7 @@
 import { badOption, noAnswer } from '../error.js'
 import { type BrickOven, type BrickOvenOptions, brickOven } from './brick.js'
 import { requireOvenHeat, requirePositive, tidy } from './degrees.js'
-import { findHeat } from './findHeat.js'
+import { findHeat } from './find-heat.js'
 import type { HeatName } from './reading.js'
 import { heatNearest } from './scale.js'
 

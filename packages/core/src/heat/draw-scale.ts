@@ -1,6 +1,6 @@
 import { allHeats, type OvenHeat } from './catalogue.js'
 import { toCelsius } from './degrees.js'
-import { bandForYear } from './findHeat.js'
+import { bandForYear } from './find-heat.js'
 import { allGasMarks, markSigns } from './gas.js'
 import { accent, circle, faint, ink, label, line, type PlateOptions, plate, rectangle } from './plate.js'
 import { coreOfHeat } from './scale.js'
