@@ -105,11 +105,11 @@ function planned(run: () => BakePlan): BakePlan | undefined {
 
 function bakeOf(fit: DishFit, plan: BakePlan, note: string, footnotes: Footnotes, known: Known): SheetBake {
   const { minutes, core, signs, warnings, sources } = plan
-  const temperature = core ? `; at the middle ${core.degC[0].toFixed(0)} °C (${core.degF[0]} °F)` : ''
   return {
     dish: fit.label,
     minutes: { early: minutes.early, best: minutes.nominal, late: minutes.late },
-    text: `${plan.text}${temperature}`,
+    text: plan.text,
+    core: core ? `${core.degC[0].toFixed(0)} °C (${core.degF[0]} °F) at the middle` : null,
     signs,
     note: [note, ...warnings].join(' '),
     sources: footnotes.cite([...known.sources, ...sources]),
@@ -125,7 +125,7 @@ export function bakesOf({ title, text, lines, times, ovens, fits }: Baking, plan
   const reference = smallWords.test(`${title} ${text}`) ? small : large
   const food = foodOf(title, lines)
   const vessels = plan.dishes.length > 0 ? plan.dishes : [small, large]
-  const note = `From ${known.said}, taken to be for a ${reference.label} of ${Math.round(reference.filling!.length / 10)} cm filled ${Math.round(reference.filling!.deep)} mm deep.`
+  const note = `From ${known.said}, taken to be for a ${reference.label} filled ${Math.round(reference.filling!.deep)} mm deep.`
   return fits.flatMap((fit, i) => {
     const to = dishOf(vessels[i]!, fit.full)
     if (!to) return []

@@ -44,8 +44,17 @@ function sizedSense({ quantity, value }: CheckedSize, whole: boolean): Sense {
   return { id: 'fixed', label, likelihood: 1, quantity, value: constant(value), exact: String(value), steps: [], whole }
 }
 
-const unfixed = (reading: Reading, { setting }: Workshop): readonly Sense[] =>
-  assess(reading, setting, reading.standard ? { standard: reading.standard } : {}).senses
+/** A thing that is counted, and whose piece the tables can't weigh: its number alone. */
+const byNumber: Sense = { id: 'count', label: 'so many of it', likelihood: 1, quantity: 'count', value: constant(1), exact: '1', steps: [] }
+
+function unfixed(reading: Reading, { setting }: Workshop): readonly Sense[] {
+  try {
+    return assess(reading, setting, reading.standard ? { standard: reading.standard } : {}).senses
+  } catch (error) {
+    if (error instanceof PottleError && reading.kind === 'counted' && reading.measure === 'none' && reading.amount) return [byNumber]
+    throw error
+  }
+}
 
 function insistOn(reading: Reading, { setting }: Workshop, at: string, wish: string): Ruled<readonly Sense[]> {
   try {

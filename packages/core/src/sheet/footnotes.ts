@@ -1,4 +1,4 @@
-import { citeFull } from '../cite/index.js'
+import { citeFull, citeShort } from '../cite/index.js'
 import { type Citation, findSource } from '../tables/index.js'
 import type { SheetSource } from './sheet.js'
 
@@ -29,8 +29,9 @@ export function startFootnotes(): Footnotes {
       [...notes].map(([id, { number, places }]) => {
         const source = findSource(id)
         const whole = source ? citeFull(source) : id
-        const citation = places.size > 0 ? `${whole.replace(/\.$/, '')}: ${[...places].join('; ')}.` : whole
-        return { number, id, citation }
+        const at = [...places].join('; ')
+        const citation = at ? `${whole.replace(/\.$/, '')}: ${at}.` : whole
+        return { number, id, short: citeShort({ id, ...(at ? { at } : {}) }), citation }
       }),
   }
 }

@@ -1,7 +1,8 @@
 import type { AnswerSense, AnswerStep } from '../answer.js'
 import { type Band, scaleBand } from '../bands/index.js'
+import type { Step } from '../cite/index.js'
 import { citeShort } from '../cite/index.js'
-import type { Sense, Step } from '../senses/index.js'
+import type { Sense } from '../senses/index.js'
 import { exactRatio, type Quantity } from '../tables/index.js'
 import type { Cracked, OwnEgg } from './eggs.js'
 import type { Footnotes } from './footnotes.js'
@@ -54,7 +55,7 @@ function answerSense(option: Option, band: Band, worked: Worked, quantity: Quant
 
 /** Why a sense was chosen: what usage says of it, else what defines it. */
 function reasonOf(sense: Sense, fixed: boolean): string {
-  if (fixed) return 'fixed by the user'
+  if (fixed) return 'Fixed by the user.'
   const usage = sense.steps.find(({ factor }) => factor.startsWith('weight '))
   return (usage ?? sense.steps[0])?.text ?? sense.label
 }
@@ -73,18 +74,17 @@ function figuresOf(
   kernel: Kernel,
   telling: Telling,
 ): Pick<SheetLine, 'value' | 'senses' | 'working'> & { cracked: Cracked | null } {
-  const { reading, base, estimate } = worked
+  const { base, estimate } = worked
   const { coverage, factor } = telling
   const bands = kernel.bands(coverage)
   const whole = scaleBand(bands.own, base)
   // What is wanting to a batter can't be less than nothing.
   const value = toValue(kernel.quantity, estimate ? { ...whole, low: Math.max(0, whole.low) } : whole)
   const known = knownOf(kernel, base * factor, coverage)
-  const count = reading.amount ? ((reading.amount.low + reading.amount.high) / 2) * factor : 0
   const eggs = eggsOut(worked, known, telling.egg)
   return {
     value,
-    working: eggs?.working ?? countedOut(worked, known, count) ?? measuredOut(known, telling.plan.units),
+    working: eggs?.working ?? countedOut(worked, known, base * factor, coverage) ?? measuredOut(known, telling.plan.units),
     senses: kernel.own.map((option, i) => answerSense(option, bands.senses[i]!, worked, kernel.quantity)),
     cracked: eggs?.cracked ?? null,
   }

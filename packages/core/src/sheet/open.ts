@@ -21,22 +21,29 @@ const byLength: readonly { readonly name: string; readonly row: BatterRow }[] = 
   .flatMap((row) => row.names.map((name) => ({ name, row })))
   .sort((a, b) => b.name.length - a.name.length)
 
-/** The thickness named in the rest of the sentence behind a thing. */
-function thicknessBehind(text: string, end: number): BatterRow | undefined {
-  const rest = text.slice(end, end + reach).toLowerCase()
-  const sentence = rest.split(/[.;:]/, 1)[0]!
+const names = new RegExp(`\\b(?:${byLength.map(({ name }) => name.replaceAll(' ', '\\s{1,3}')).join('|')})\\b`, 'i')
+
+/** The thickness named in the rest of the sentence behind a thing, and where its name ends. */
+function thicknessBehind(text: string, end: number): { row: BatterRow; end: number } | undefined {
+  const sentence = text.slice(end, end + reach).split(/[.;:]/, 1)[0]!
   if (!/^[\s,]{0,4}(?:as|to)\b/.test(sentence)) return undefined
-  const padded = ` ${sentence.replace(/[^a-z]{1,9}/g, ' ')} `
-  return byLength.find(({ name }) => padded.includes(` ${name} `))?.row
+  const met = names.exec(sentence)
+  if (!met) return undefined
+  const said = met[0].toLowerCase().replace(/\s+/g, ' ')
+  return { row: byLength.find(({ name }) => name === said)!.row, end: end + met.index + met[0].length }
 }
 
 const isMeal = (thing: string | null): boolean => (thing ? (findGood(thing)?.classes.includes('meal') ?? false) : false)
 const isLiquid = (thing: string | null): boolean => (thing ? (findGood(thing)?.classes.includes('liquid') ?? false) : false)
 
-function openFrom(text: string, { start, end, phrase, thing }: FoundThing): Open | undefined {
-  if (!asMuch.test(text.slice(Math.max(0, start - 24), end)) || !(isMeal(thing) || isLiquid(thing))) return undefined
-  const row = thicknessBehind(text, end)
-  if (!row) return undefined
+function openFrom(text: string, { end: named, start: from, thing }: FoundThing): Open | undefined {
+  const before = Math.max(0, from - 24)
+  const much = asMuch.exec(text.slice(before, named))
+  const thickness = much && (isMeal(thing) || isLiquid(thing)) ? thicknessBehind(text, named) : undefined
+  if (!much || !thickness) return undefined
+  const { row, end } = thickness
+  const start = before + much.index
+  const phrase = text.slice(start, end)
   const measure = `as much as makes ${row.label}`
   const found: Found = {
     start,

@@ -46,9 +46,10 @@ export function workLines(text: string, reading: ReceiptReading, shop: Workshop)
 
 /** What is named without an amount that could be worked: things alone, and vague quantities. */
 export function unmeasuredOf({ measures, unmeasured }: ReceiptReading, lines: readonly Worked[]): readonly SheetThing[] {
-  const opened = new Set(lines.map(({ found }) => found.start))
+  const open = lines.filter(({ found }) => found.kind === 'consistency').map(({ found }) => found)
   const vague = measures.filter(({ kind, thing }) => kind === 'vague' && thing !== null)
-  return [...unmeasured.filter(({ start }) => !opened.has(start)), ...vague]
+  const told = ({ start, end }: SheetThing): boolean => open.some((one) => one.start <= start && end <= one.end)
+  return [...unmeasured.filter((thing) => !told(thing)), ...vague]
     .map(({ start, end, phrase, thing }) => ({ start, end, phrase, thing: thing! }))
     .sort((a, b) => a.start - b.start)
 }

@@ -11,7 +11,9 @@ export interface Working {
   readonly text: string
   /** The same in metric where the kitchen's own units are not; null where `text` is metric. */
   readonly metric: string | null
-  /** How much larger (or smaller, below zero) than the best value, as a part of it. */
+  /** What the words come to for this plan, as a scale or jug shows it. */
+  readonly value: Value
+  /** How much larger (or smaller, below zero) the amount is than the best value, as a part of it. */
   readonly moved: number
 }
 
@@ -121,6 +123,8 @@ export interface SheetBake {
   readonly dish: string
   readonly minutes: { readonly early: number; readonly best: number; readonly late: number }
   readonly text: string
+  /** How hot the middle must be, where what is in it calls for that. */
+  readonly core: string | null
   readonly signs: readonly string[]
   readonly note: string | null
   readonly sources: readonly number[]
@@ -149,6 +153,8 @@ export interface SheetFix {
 export interface SheetSource {
   readonly number: number
   readonly id: string
+  /** The source as a footnote has it, with the places in it. */
+  readonly short: string
   readonly citation: string
 }
 

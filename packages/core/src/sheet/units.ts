@@ -135,15 +135,17 @@ export interface Known {
   readonly cups: boolean
 }
 
-/** On metric tools: liquids in ml, all else in g; small amounts with their spoons. */
-export function onMetric({ mass, volume, liquid }: Known): Measured | undefined {
-  if (volume && (liquid || !mass)) {
-    const ml = metricVolume(volume)
-    return volume.best < spoonMillilitres ? { ...ml, text: `${ml.text}${metricSpoons(volume)}` } : ml
-  }
-  if (!mass) return undefined
-  const g = metricMass(mass)
-  return mass.best < spoonGrams ? { ...g, text: `${g.text}${metricSpoons(volume)}` } : g
+/** On metric scales and jugs: liquids in ml, all else in g. */
+export function onScales({ mass, volume, liquid }: Known): Measured | undefined {
+  if (volume && (liquid || !mass)) return metricVolume(volume)
+  return mass && metricMass(mass)
+}
+
+/** On metric tools: as on scales and jugs, small amounts with their spoons. */
+export function onMetric(known: Known): Measured | undefined {
+  const measured = onScales(known)
+  const few = measured?.quantity === 'volume' || (known.mass?.best ?? 0) < spoonGrams
+  return measured && few ? { ...measured, text: `${measured.text}${metricSpoons(known.volume)}` } : measured
 }
 
 /** On US tools: cups and spoons for what is measured by them, pounds and ounces for the rest. */

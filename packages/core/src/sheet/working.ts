@@ -6,7 +6,8 @@ import type { Kernel } from './kernel.js'
 import type { CheckedPlan } from './plan.js'
 import { inFractions, roundWithin } from './rounding.js'
 import type { Working } from './sheet.js'
-import { type Known, type Measured, onMetric, onUk, onUs } from './units.js'
+import { toValue } from './totals.js'
+import { type Known, type Measured, onMetric, onScales, onUk, onUs } from './units.js'
 import type { Worked } from './worked.js'
 
 /** Things that a kitchen measures by the cup rather than on the scale, beside liquids. */
@@ -28,21 +29,28 @@ const moved = (to: number, from: number): number => Number((to / from - 1).toFix
 
 /** The kitchen's own tools first, metric beside them where they are not metric. */
 export function measuredOut(known: Known, units: CheckedPlan['units']): Working | null {
-  const metric = onMetric(known)
-  const own: Measured | undefined = units === 'us' ? onUs(known) : units === 'uk' ? onUk(known) : metric
-  if (!own || !metric) return null
-  const { amount, unit, text, quantity, base } = own
-  return { amount, unit, text, metric: units === 'metric' ? null : metric.text, moved: moved(base, known[quantity]!.best) }
+  const own: Measured | undefined = units === 'us' ? onUs(known) : units === 'uk' ? onUk(known) : onMetric(known)
+  const scales = onScales(known)
+  if (!own || !scales) return null
+  const { amount, unit, text, base } = own
+  const value = toValue(scales.quantity, known[scales.quantity]!)
+  return { amount, unit, text, metric: units === 'metric' ? null : scales.text, value, moved: moved(base, known[own.quantity]!.best) }
 }
 
+/** A cook halves and quarters a lemon, and takes a whole one for nearly one. Judgement. */
+const pieceSteps = [1, 0.5, 0.25, 0.125]
+const pieceReach = 1 / 20
+
 /** Things that the receipt counts stay counted: a cook takes four lemons, not so many grams of lemon. */
-export function countedOut({ reading, kernel }: Worked, known: Known, count: number): Working | null {
-  const pieces = reading.kind === 'counted' || kernel?.quantity === 'count'
-  if (!pieces || !reading.amount) return null
-  const rounded = roundWithin(count, [1, 0.5, 0.25, 0.125], 1 / 20)
-  const weighed = onMetric({ ...known, volume: undefined })
+export function countedOut({ reading, kernel }: Worked, known: Known, by: number, coverage: number): Working | null {
+  const tale = kernel!.quantity === 'count' ? scaleBand(kernel!.bands(coverage).own, by) : undefined
+  if (!tale && (reading.kind !== 'counted' || !reading.amount)) return null
+  const count = tale?.best ?? (by * (1 + reading.amount!.high / reading.amount!.low)) / 2
+  const rounded = roundWithin(count, pieceSteps, pieceReach)
+  const weighed = onScales({ ...known, volume: undefined })
   const text = `${inFractions(rounded)}${weighed ? ` (${weighed.text})` : ''}`
-  return { amount: rounded, unit: 'each', text, metric: null, moved: moved(rounded, count) }
+  const value = known.mass ? toValue('mass', known.mass) : toValue('count', tale!)
+  return { amount: rounded, unit: 'each', text, metric: null, value, moved: moved(rounded, count) }
 }
 
 /** Eggs that are cracked, not things that are to weigh as much as eggs. */
@@ -61,11 +69,12 @@ export function eggsOut(worked: Worked, known: Known, egg: OwnEgg): { working: W
   const parts: EggParts = worked.reading.eggs ?? { whole: 1, yolks: 0, whites: 0 }
   const { best } = known.mass
   const cracked = crack(best, parts, egg)
-  const { amount, unit, text, base } = onMetric({ ...known, volume: undefined, liquid: false })!
+  const { amount, unit, text, base } = onScales({ ...known, volume: undefined, liquid: false })!
   const count = cracked.whole + Math.max(cracked.yolks, cracked.whites)
+  const value = toValue('mass', known.mass)
   const working =
     count === 0
-      ? { amount, unit, text: `${text} of ${beaten(parts)}`, metric: null, moved: moved(base, best) }
-      : { amount: count, unit: egg.unit, text: sayEggs(cracked, egg), metric: text, moved: moved(cracked.grams, best) }
+      ? { amount, unit, text: `${text} of ${beaten(parts)}`, metric: null, value, moved: moved(base, best) }
+      : { amount: count, unit: egg.unit, text: sayEggs(cracked, egg), metric: text, value, moved: moved(cracked.grams, best) }
   return { working, cracked }
 }
