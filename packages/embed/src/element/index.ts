@@ -1,0 +1,1 @@
+export { answeredEvent, defineElements, type Oracle, silentEvent } from './element.js'

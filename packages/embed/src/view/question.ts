@@ -1,0 +1,48 @@
+import type { Kind } from './entry.js'
+
+/** A question as attributes, queries and directives state it: everything is text until the library reads it. */
+export interface Question {
+  readonly kind: Kind
+  readonly asked: Readonly<Record<string, string>>
+}
+
+/** What may be said beside each kind of question; the names are those of the API. */
+export const parameters: Readonly<Record<Kind, readonly string[]>> = {
+  measure: ['phrase', 'year', 'place', 'thing', 'to', 'standard'],
+  heat: ['phrase', 'year'],
+  loaf: ['coin', 'kind', 'year', 'place'],
+}
+
+/** Where the API answers each kind of question. */
+const routes: Readonly<Record<Kind, string>> = { measure: 'v1/convert', heat: 'v1/oven-heats', loaf: 'v1/loaves' }
+
+/**
+ * A question out of named texts; empty ones are as if absent, and names that it does not know are left out.
+ *
+ * @example questionOf('heat', (name) => ({ phrase: 'a slack oven', year: '1796' })[name]).asked.year   // '1796'
+ */
+export function questionOf(kind: Kind, read: (name: string) => string | null | undefined): Question {
+  const given = parameters[kind].map((name) => [name, (read(name) ?? '').trim().replace(/\s+/g, ' ')] as const)
+  return { kind, asked: Object.fromEntries(given.filter(([, text]) => text !== '')) }
+}
+
+export const queryOf = ({ asked }: Question): string => new URLSearchParams(asked).toString()
+
+/** The address of a path below a base, which may itself have a path. */
+const below = (base: string, path: string): string => `${base.replace(/\/$/, '')}/${path}`
+
+/** The address at which the API answers a question. */
+export const apiAddress = (base: string, question: Question): string => below(base, `${routes[question.kind]}?${queryOf(question)}`)
+
+/** The address of the small page that shows a question's answer; `.svg` for the picture. */
+export const embedAddress = (base: string, question: Question, ending: '' | '.svg' = ''): string =>
+  below(base, `embed/${question.kind}${ending}?${queryOf(question)}`)
+
+/** The words of a question while there is no answer: the phrase itself, or the loaf by its coin and kind. */
+export function wordsOf({ kind, asked }: Question): string {
+  if (kind !== 'loaf') return asked.phrase ?? ''
+  return ['a', asked.coin ?? 'penny', asked.kind, 'loaf']
+    .filter(Boolean)
+    .join(' ')
+    .replace(/^a (?=[aeiou])/, 'an ')
+}
