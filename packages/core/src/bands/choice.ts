@@ -21,22 +21,6 @@ export function separate(choices: readonly Choice[]): readonly Choice[] {
   return [...sure(addLike(certain)), ...choices.filter((choice) => choice.length > 1)]
 }
 
-/** The cases that the choices leave together, every outcome of each with every outcome of the others. */
-export function casesOf(choices: readonly Choice[]): Choice {
-  const start: Choice = [{ weight: 1, value: [] }]
-  return choices.reduce(
-    (cases, choice) =>
-      cases.flatMap((one) => choice.map((other) => ({ weight: one.weight * other.weight, value: [...one.value, ...other.value] }))),
-    start,
-  )
-}
-
-/** How many terms the cases of the choices have altogether. */
-export function countCaseTerms(choices: readonly Choice[]): number {
-  const cases = choices.reduce((count, choice) => count * choice.length, 1)
-  return cases * choices.reduce((count, choice) => count + Math.max(...choice.map(({ value }) => value.length)), 0)
-}
-
 /** The powers that every term of every outcome has. */
 export function commonPowers(choices: readonly Choice[]): readonly Power[] {
   const monomials = choices.flatMap(monomialsOf)

@@ -6,6 +6,12 @@ export interface Moments {
   readonly variance: number
 }
 
+/** One distribution among several, and how likely it is to be the one. */
+export interface Part {
+  readonly weight: number
+  readonly distribution: Distribution
+}
+
 /** Everything the engine asks of an uncertain number, however it came about: a shape, a sum, a product, a mixture, a sample. */
 export interface Distribution {
   /** The ends of the range: hard where it has hard ends, else where a tail of `TAIL` begins. */
@@ -20,6 +26,8 @@ export interface Distribution {
   readonly normal?: true
   /** The distribution of the logarithm, where that is known in closed form. */
   readonly logarithm?: Distribution
+  /** What a mixture is made of. */
+  readonly parts?: readonly Part[]
 }
 
 /** The probability beyond each end of a range that has no end: 4.26 standard deviations of a normal. */

@@ -2,6 +2,7 @@ import { sure } from './choice.js'
 import type { Distribution, Moments } from './distribution.js'
 import { clamp, isPoint, normal, point } from './distribution.js'
 import { overLattice } from './linked.js'
+import { mix } from './mixture.js'
 import { tabulated } from './table.js'
 import { affine } from './transform.js'
 
@@ -9,8 +10,12 @@ import { affine } from './transform.js'
 const FINENESS = 24
 /** The most cells that a grid may have. */
 const CELLS = 1024
-/** A range of more standard deviations than this is spent on a long tail: no cells would be left for the body. */
-const LONGEST = 64
+/** Cells of less than a hundredth of the sum are fine enough, whatever its distribution looks like ... */
+const FINE = 0.01
+/** ... and others are, if there are not more than four steps of probability 0.02 to a cell at the 5 % and 95 % points. */
+const CROWD = 4
+/** Up to so many cases of a sum of mixtures are added up one by one; beyond, each mixture goes on the grid as a whole. */
+const CASES = 64
 /** How many parts one grid adds up; more are added in groups, so that the range never outgrows the body. */
 const GROUP = 4
 
@@ -20,12 +25,33 @@ const GROUP = 4
  * Each part's probability is cut into cells of nearly one width by exact differences of its distribution function, the cells are
  * convolved, and the result is moved and stretched by the last fraction of a cell that gives it the mean and the variance that
  * sums of independent numbers must have: the sums of those of the parts.
+ *
+ * @param size what errors are measured by: 1 for logarithms, whose errors are relative, and else the least that the sum may be
  */
-export function addUp(parts: readonly Distribution[]): Distribution {
+export function addUp(parts: readonly Distribution[], size: number = leastSize(parts)): Distribution {
+  const cases = parts.reduce((count, part) => count * (part.parts?.length ?? 1), 1)
+  if (cases > 1 && cases <= CASES) return addCaseByCase(parts, size)
   const sure = parts.filter(isPoint).reduce((total, part) => total + part.low, 0)
   const loose = addNormals(parts.filter((part) => !isPoint(part)))
-  if (loose.length === 0) return point(sure)
-  return affine(loose.length === 1 ? loose[0]! : addInGroups(loose), 1, sure)
+  return affine(addInGroups(loose, size), 1, sure)
+}
+
+function leastSize(parts: readonly Distribution[]): number {
+  const low = parts.reduce((total, part) => total + part.low, 0)
+  const high = parts.reduce((total, part) => total + part.high, 0)
+  return Math.max(0, low, -high)
+}
+
+/** A sum of mixtures is the mixture of the sums of their parts: so sums of exact meanings come out exactly. */
+function addCaseByCase(parts: readonly Distribution[], size: number): Distribution {
+  let cases: { weight: number; terms: readonly Distribution[] }[] = [{ weight: 1, terms: [] }]
+  for (const part of parts) {
+    const outcomes = part.parts ?? [{ weight: 1, distribution: part }]
+    cases = cases.flatMap((met) =>
+      outcomes.map(({ weight, distribution }) => ({ weight: met.weight * weight, terms: [...met.terms, distribution] })),
+    )
+  }
+  return mix(cases.map(({ weight, terms }) => ({ weight, distribution: addUp(terms, size) })))
 }
 
 /** Normals add up to a normal. */
@@ -46,23 +72,29 @@ function addMoments(parts: readonly Distribution[]): Moments {
   return { mean, variance }
 }
 
-function addInGroups(parts: readonly Distribution[]): Distribution {
-  if (parts.length <= GROUP) return convolve(parts)
+function addInGroups(parts: readonly Distribution[], size: number): Distribution {
+  if (parts.length <= GROUP) return convolve(parts, size)
   const sums: Distribution[] = []
-  for (let i = 0; i < parts.length; i += GROUP) sums.push(addInGroups(parts.slice(i, i + GROUP)))
-  return addInGroups(sums)
+  for (let i = 0; i < parts.length; i += GROUP) sums.push(addInGroups(parts.slice(i, i + GROUP), (size * GROUP) / parts.length))
+  return addInGroups(sums, size)
 }
 
-function convolve(parts: readonly Distribution[]): Distribution {
+function convolve(parts: readonly Distribution[], size: number): Distribution {
+  if (parts.length === 0) return point(0)
   if (parts.length === 1) return parts[0]!
-  const width = parts.reduce((total, part) => total + part.high - part.low, 0)
   const moments = addMoments(parts)
-  const deviation = Math.sqrt(moments.variance)
-  if (width > LONGEST * deviation) return addOverLattice(parts)
-  const step = Math.max(deviation / FINENESS, width / CELLS)
-  const masses = parts.map((part) => cut(part, Math.max(1, Math.round((part.high - part.low) / step))))
   const low = parts.reduce((total, part) => total + part.low, 0)
+  const width = parts.reduce((total, part) => total + part.high - part.low, 0)
+  const step = Math.max(Math.sqrt(moments.variance) / FINENESS, width / CELLS)
+  if (step > FINE * size && isCrowded(parts, step)) return addOverLattice(parts)
+  const masses = parts.map((part) => cut(part, Math.max(1, Math.round((part.high - part.low) / step))))
   return place(masses.reduce(convolveMasses), moments, low, low + width)
+}
+
+/** Whether much happens within a cell near the ends of the band: the range is spent on a long tail, or on meanings far apart. */
+function isCrowded(parts: readonly Distribution[], step: number): boolean {
+  const spaceAt = (p: number) => Math.hypot(...parts.map(({ quantile }) => quantile(p + 0.01) - quantile(p - 0.01)))
+  return step > CROWD * Math.min(spaceAt(0.05), spaceAt(0.95))
 }
 
 function addOverLattice(parts: readonly Distribution[]): Distribution {

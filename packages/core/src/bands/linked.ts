@@ -10,6 +10,11 @@ import { powerOf } from './transform.js'
 /** How many points are wanted where one variable is integrated exactly, and where none can be. */
 const SMOOTHED = 4093
 const COUNTED = 8191
+/** For how many cases of choices one coordinate of the lattice serves. */
+const CASES_A_COORDINATE = 64
+
+/** What each variable is at every point. */
+type Columns = ReadonlyMap<Variable, Float64Array>
 
 /**
  * The sum of choices whose outcomes share variables, over a lattice: at every point each variable is drawn once and each choice falls out
@@ -17,53 +22,72 @@ const COUNTED = 8191
  */
 export function overLattice(choices: readonly Choice[]): Distribution {
   const monomials = choices.flatMap(monomialsOf)
-  const variables = new Set(monomials.flatMap(({ powers }) => powers.map(({ variable }) => variable)))
+  const variables = [...new Set(monomials.flatMap(({ powers }) => powers.map(({ variable }) => variable)))].sort(byName)
   const pivot = choosePivot(monomials)
-  const lattice = latticeFor(variables.size + monomials.length + choices.length, pivot ? SMOOTHED : COUNTED)
-  const reckon = reckoner(lattice)
+  const lattice = latticeFor(variables.length + choices.length + monomials.length, pivot ? SMOOTHED : COUNTED)
+  const columns = new Map(variables.map((variable) => [variable, lattice.next(variable.distribution.quantile)]))
+  const fallOut = chooser(lattice)
   const offsets = new Float64Array(lattice.points)
   const slopes = new Float64Array(lattice.points)
   for (const choice of choices) {
-    const shares = sharesOf(choice, lattice)
+    const outcomes = fallOut(choice)
     choice.forEach(({ value }, k) => {
       for (const { coefficient, powers } of value) {
         const rest = powers.filter(({ variable }) => variable !== pivot?.variable)
-        addWhere(shares, k, reckon({ coefficient, powers: rest }), rest.length < powers.length ? slopes : offsets)
+        const total = rest.length < powers.length ? slopes : offsets
+        addWhere(outcomes, k, reckon(coefficient, rest, columns, lattice), total)
       }
     })
   }
   if (!pivot) return sampled(offsets)
-  const distribution = powerOf(pivot.variable.distribution, pivot.power)
-  return smoothed({ offsets, slopes, pivot: distribution, draws: lattice.next(distribution.quantile) })
+  const draws = reckon(1, [pivot], columns, lattice)
+  return smoothed({ offsets, slopes, pivot: powerOf(pivot.variable.distribution, pivot.power), draws })
 }
 
-/** The number of the outcome that is the case at each point. */
-function sharesOf(choice: Choice, lattice: Lattice): Float64Array {
-  if (choice.length === 1) return new Float64Array(lattice.points)
-  return lattice.next((p) => {
-    let k = 0
-    for (let below = choice[0]!.weight; below < p && k < choice.length - 1; below += choice[k]!.weight) k++
-    return k
-  })
+/** The order of the names, so that the order in which a sum is written does not matter. */
+function byName(one: Variable, other: Variable): number {
+  if (one.name !== other.name) return one.name < other.name ? -1 : 1
+  return one.rank - other.rank
 }
 
-function addWhere(shares: Float64Array, outcome: number, values: Float64Array, total: Float64Array): void {
-  for (let i = 0; i < total.length; i++) if (shares[i] === outcome) total[i]! += values[i]!
-}
-
-/** Reckons monomials at every point of a lattice, drawing each variable once. */
-function reckoner(lattice: Lattice): (monomial: Monomial) => Float64Array {
-  const columns = new Map<Variable, Float64Array>()
-  return ({ coefficient, powers }) => {
-    const value = new Float64Array(lattice.points).fill(coefficient)
-    for (const { variable, power } of powers) {
-      const column = columns.get(variable) ?? lattice.next(variable.distribution.quantile)
-      columns.set(variable, column)
-      if (power === 1) for (let i = 0; i < value.length; i++) value[i]! *= column[i]!
-      else for (let i = 0; i < value.length; i++) value[i]! *= column[i]! ** power
+/**
+ * Says for each choice in turn the number of the outcome that is the case at each point. Choices share a coordinate, each dividing the slices
+ * that the ones before it left, so that every case gets its due number of points; a coordinate serves for as many cases as it can tell apart.
+ */
+function chooser(lattice: Lattice): (choice: Choice) => Uint16Array {
+  let column: Float64Array = new Float64Array(0)
+  let cases = Number.POSITIVE_INFINITY
+  return (choice) => {
+    const outcomes = new Uint16Array(lattice.points)
+    if (choice.length === 1) return outcomes
+    cases *= choice.length
+    if (cases > CASES_A_COORDINATE) {
+      column = lattice.next((p) => p)
+      cases = choice.length
     }
-    return value
+    for (let i = 0; i < column.length; i++) {
+      let [k, from] = [0, 0]
+      while (k < choice.length - 1 && column[i]! >= from + choice[k]!.weight) from += choice[k++]!.weight
+      outcomes[i] = k
+      column[i] = (column[i]! - from) / choice[k]!.weight
+    }
+    return outcomes
   }
+}
+
+function addWhere(outcomes: Uint16Array, outcome: number, values: Float64Array, total: Float64Array): void {
+  for (let i = 0; i < total.length; i++) if (outcomes[i] === outcome) total[i]! += values[i]!
+}
+
+/** A coefficient times powers of variables at every point. */
+function reckon(coefficient: number, powers: readonly Power[], columns: Columns, lattice: Lattice): Float64Array {
+  const value = new Float64Array(lattice.points).fill(coefficient)
+  for (const { variable, power } of powers) {
+    const column = columns.get(variable)!
+    if (power === 1) for (let i = 0; i < value.length; i++) value[i]! *= column[i]!
+    else for (let i = 0; i < value.length; i++) value[i]! *= column[i]! ** power
+  }
+  return value
 }
 
 /** Of the variables that are met in one power alone, the one on which the sum hangs most. */

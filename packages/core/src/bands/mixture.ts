@@ -1,10 +1,4 @@
-import type { Distribution } from './distribution.js'
-
-/** One distribution among several, and how likely it is to be the one. */
-export interface Part {
-  readonly weight: number
-  readonly distribution: Distribution
-}
+import type { Distribution, Part } from './distribution.js'
 
 /**
  * How far a probability may be off by rounding alone. Where it falls on the flat stretch between two senses (weights 0.05 and 0.95, the 5 % end),
@@ -13,7 +7,8 @@ export interface Part {
 const SLACK = 1e-12
 
 /** One of several distributions, with weights that add up to 1: F = Σ wᵢ Fᵢ. */
-export function mix(parts: readonly Part[]): Distribution {
+export function mix(mixed: readonly Part[]): Distribution {
+  const parts = mixed.flatMap(flatten)
   if (parts.length === 1) return parts[0]!.distribution
   const low = Math.min(...parts.map((part) => part.distribution.low))
   const high = Math.max(...parts.map((part) => part.distribution.high))
@@ -22,6 +17,7 @@ export function mix(parts: readonly Part[]): Distribution {
     low,
     high,
     cdf,
+    parts,
     quantile: (p) => {
       const aim = p < 0.5 ? p - SLACK : p + SLACK
       const ends = parts.map((part) => part.distribution.quantile(p))
@@ -36,13 +32,23 @@ export function mix(parts: readonly Part[]): Distribution {
   }
 }
 
+/** A function of a mixture is the mixture of that function of its parts. */
+export function mixEach(parts: readonly Part[], change: (d: Distribution) => Distribution): Distribution {
+  return mix(parts.map(({ weight, distribution }) => ({ weight, distribution: change(distribution) })))
+}
+
+function flatten({ weight, distribution }: Part): readonly Part[] {
+  if (!distribution.parts) return [{ weight, distribution }]
+  return distribution.parts.map((part) => ({ weight: weight * part.weight, distribution: part.distribution }))
+}
+
 /** The least number at which a rising function reaches `aim`, known to lie in [low, high], to the last bit of the larger. */
 function bisect(rising: (x: number) => number, aim: number, low: number, high: number): number {
   if (rising(low) >= aim) return low
   let [below, reached] = [low, high]
   for (;;) {
     const middle = below + (reached - below) / 2
-    if (middle <= below || middle >= reached) return reached
+    if (!(middle > below && middle < reached)) return reached
     if (rising(middle) < aim) below = middle
     else reached = middle
   }

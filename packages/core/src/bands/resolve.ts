@@ -1,5 +1,5 @@
 import type { Choice } from './choice.js'
-import { casesOf, commonPowers, countCaseTerms, divide, separate, sure, variablesOf } from './choice.js'
+import { commonPowers, divide, separate, sure, variablesOf } from './choice.js'
 import { cluster } from './cluster.js'
 import type { Distribution } from './distribution.js'
 import { gatherPrivate } from './gather.js'
@@ -9,42 +9,32 @@ import { mix } from './mixture.js'
 import type { Monomial, Power, Variables } from './terms.js'
 import { affine, expOf, logOf } from './transform.js'
 
-/** Up to so many terms are reckoned case by case even where parts are independent: sums of exact meanings then come out exactly. */
-const FEW_TERMS = 128
-/** Up to so many terms are reckoned case by case where choices share a variable; beyond, over a lattice. */
-const MANY_TERMS = 1024
-
 /**
  * The distribution of a sum of choices, which fall out independently of each other, though their outcomes may share variables.
  *
  * Parts that share no variable are independent and are added up on a grid. A part that hangs together is taken apart further: a common
  * factor goes before the bracket, and what is met in one place alone is gathered into a variable of its own. What then still hangs together
- * is reckoned case by case where it has few cases, and at last over a lattice.
+ * is reckoned over a lattice.
  */
 export function resolve(choices: readonly Choice[], known: Variables): Distribution {
-  const parts = separate(choices)
-  if (parts.length > 1 && isUnsure(parts) && countCaseTerms(parts) <= FEW_TERMS) return resolveCases(casesOf(parts), known)
-  return addUp(cluster(parts, variablesOf).map((part) => resolveLinked(part, known)))
+  return addUp(cluster(separate(choices), variablesOf).map((part) => resolveLinked(part, known)))
 }
 
 function resolveLinked(choices: readonly Choice[], known: Variables): Distribution {
-  if (choices.length === 1) return isUnsure(choices) ? resolveCases(choices[0]!, known) : multiply(choices[0]![0]!.value[0]!, known)
+  if (choices.length === 1) return resolveChoice(choices[0]!, known)
   const common = commonPowers(choices)
   if (common.length > 0) {
     const bracket = known.add(resolve(divide(choices, common), known))
     return multiply({ coefficient: 1, powers: [...common, { variable: bracket, power: 1 }] }, known)
   }
   const gathered = gatherPrivate(choices, (sum) => known.add(resolve(sum, known)))
-  if (gathered) return resolve(gathered, known)
-  return isUnsure(choices) && countCaseTerms(choices) <= MANY_TERMS ? resolveCases(casesOf(choices), known) : overLattice(choices)
+  return gathered ? resolve(gathered, known) : overLattice(choices)
 }
 
-function isUnsure(choices: readonly Choice[]): boolean {
-  return choices.some((choice) => choice.length > 1)
-}
-
-function resolveCases(cases: Choice, known: Variables): Distribution {
-  return mix(cases.map(({ weight, value }) => ({ weight, distribution: resolve(sure(value), known) })))
+function resolveChoice(choice: Choice, known: Variables): Distribution {
+  const [first, ...others] = choice
+  if (others.length === 0) return multiply(first!.value[0]!, known)
+  return mix(choice.map(({ weight, value }) => ({ weight, distribution: resolve(sure(value), known) })))
 }
 
 /** A coefficient times a product of independent variables. */
@@ -69,5 +59,5 @@ function productOf(powers: readonly Power[]): Distribution {
     sign *= (-1) ** power
     return affine(logOf(affine(distribution, -1, 0)), power, 0)
   })
-  return affine(expOf(addUp(logarithms)), sign, 0)
+  return affine(expOf(addUp(logarithms, 1)), sign, 0)
 }

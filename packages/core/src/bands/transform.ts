@@ -1,5 +1,6 @@
 import type { Distribution, Moments } from './distribution.js'
 import { isPoint, lazily, logOfLognormal, normal, point, TAIL, triangular, uniform } from './distribution.js'
+import { mixEach } from './mixture.js'
 import type { Shape } from './shapes.js'
 
 /** The distribution of a shape. */
@@ -20,6 +21,7 @@ export function distributionOf(shape: Shape): Distribution {
 export function affine(d: Distribution, scale: number, shift: number): Distribution {
   if (scale === 1 && shift === 0) return d
   if (scale === 0 || isPoint(d)) return point(scale * d.low + shift)
+  if (d.parts) return mixEach(d.parts, (part) => affine(part, scale, shift))
   const moments = () => {
     const { mean, variance } = d.moments()
     return { mean: scale * mean + shift, variance: scale * scale * variance }
@@ -40,6 +42,8 @@ export function affine(d: Distribution, scale: number, shift: number): Distribut
 
 /** e to the power of X. */
 export function expOf(d: Distribution): Distribution {
+  if (isPoint(d)) return point(Math.exp(d.low))
+  if (d.parts) return mixEach(d.parts, expOf)
   return {
     low: Math.exp(d.low),
     high: Math.exp(d.high),
@@ -53,6 +57,8 @@ export function expOf(d: Distribution): Distribution {
 /** The natural logarithm of X, for an X that is never below 0. */
 export function logOf(d: Distribution): Distribution {
   if (d.logarithm) return d.logarithm
+  if (isPoint(d)) return point(Math.log(d.low))
+  if (d.parts) return mixEach(d.parts, logOf)
   const low = Math.log(d.low > 0 ? d.low : d.quantile(TAIL))
   const high = Math.log(d.high)
   const cdf = (t: number) => d.cdf(Math.exp(t))
