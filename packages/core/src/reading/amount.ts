@@ -91,7 +91,9 @@ function cardinalAt(line: Line, at: number): Value {
   if (line.is(next, Role.Part)) {
     const part = partAt(line, next, value)
     if (part !== null) return part
-    if (value > 1) return counted(value * line.value(next), next + 1)
+    // "two quarters of malt" are a corn measure; "three quarters of sugar" are three fourths of what was measured before.
+    const parts = value > 1 && (value === 3 || line.at(next + 1) !== the.of)
+    if (parts) return counted(value * line.value(next), next + 1)
   }
   const more = addedPart(line, next)
   if (more !== null) return counted(value + more.value, more.end)

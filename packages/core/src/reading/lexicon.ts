@@ -1,4 +1,5 @@
-import { type MeasureWordRow, numbers, particles, spellings, type ThingWordRow, things, words } from '../tables/index.js'
+import { numbers, particles, spellings } from '../tables/index.js'
+import { allNames, type NameRow } from './names.js'
 import { romanNumber } from './roman.js'
 import { consonantFrame, fold, singulars, spellingKey, unstroked } from './spelling.js'
 import { type Branch, Leads, newWord, numeral, Role, type Word } from './word.js'
@@ -65,7 +66,6 @@ export class Lexicon {
     for (const row of particles) for (const text of row.words) this.#addRole(text, row.id)
     this.#addNames()
     for (const row of spellings) for (const name of row.names) this.#alias(name, this.#word(row.id))
-    this.#index()
   }
 
   /** The word that a spelling stands for. Spellings that no table and no rule knows make a word of their own. */
@@ -117,6 +117,7 @@ export class Lexicon {
 
   #likeness(folded: string): Word | undefined {
     if (folded.length < 3) return undefined
+    if (this.#keys.size === 0) this.#index()
     const candidates = [folded, ...singulars(folded)].map(spellingKey)
     for (const key of candidates) {
       const word = this.#keys.get(key)
@@ -165,7 +166,7 @@ export class Lexicon {
   }
 
   #addNames(): void {
-    const named = [...words, ...things]
+    const named = allNames()
     // Words that stand inside longer names keep their own identity: `flower` is flour, but an orange flower is not orange flour.
     const parts = new Set(named.flatMap((row) => [row.label, ...row.names]).flatMap((name) => (name.includes(' ') ? nameParts(name) : [])))
     for (const row of named) for (const form of nameParts(row.label)) this.#own(form)
@@ -181,7 +182,7 @@ export class Lexicon {
     }
   }
 
-  #addName(row: MeasureWordRow | ThingWordRow, name: string): void {
+  #addName(row: NameRow, name: string): void {
     const [first, ...rest] = nameParts(name).map((form) => this.#own(form))
     let branch: Branch = first!
     first!.roles |= Role.Named
@@ -201,25 +202,25 @@ export class Lexicon {
     if (row.id === 'egg' && rest.length === 0) first!.roles |= Role.Egg
   }
 
+  /** Files every word under the keys of its spellings; done when the first spelling comes that no table holds. */
   #index(): void {
+    const framed: [string, Word][] = []
     for (const [form, word] of this.#forms) {
       const key = spellingKey(form)
       claim(this.#keys, key, word)
-      if ((word.roles & Role.Named) === 0) continue
       const frame = consonantFrame(key)
-      if (frame !== null) claim(this.#frames, frame, word)
+      if (frame === null) continue
+      if ((word.roles & Role.Named) !== 0) claim(this.#frames, frame, word)
+      framed.push([frame, word])
     }
     // A frame shared with a common word of the language is no evidence.
-    for (const [form, word] of this.#forms) {
-      const frame = consonantFrame(spellingKey(form))
-      if (frame !== null && this.#frames.has(frame) && this.#frames.get(frame) !== word) this.#frames.set(frame, null)
-    }
+    for (const [frame, word] of framed) if (this.#frames.has(frame) && this.#frames.get(frame) !== word) this.#frames.set(frame, null)
   }
 }
 
 const leadOf = { measure: Leads.Measure, length: Leads.Length, object: Leads.Object, coin: Leads.Coin, thing: Leads.Thing } as const
 
-function kindOf(row: MeasureWordRow | ThingWordRow): keyof typeof leadOf {
+function kindOf(row: NameRow): keyof typeof leadOf {
   if (!('class' in row)) return 'thing'
   return row.class === 'length' || row.class === 'object' || row.class === 'coin' ? row.class : 'measure'
 }

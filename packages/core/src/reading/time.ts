@@ -19,6 +19,7 @@ function tellsHowOften(line: Line, start: number, amount: Amount, end: number): 
 /** A stated time: *an hour and a half*, *two or three days*, *a quarter of an hour*. */
 export function timeAt(context: Context, start: number, amount: Amount, unit: Named<MeasureWordRow>): Statement | null {
   const { line } = context
+  if (unit.row.needs === 'phrase' && !context.phrase) return null
   if (tellsHowOften(line, start, amount, unit.end)) return null
   // "a second time" counts; "ten seconds" measures.
   if (amount.article && unit.row.id === 'second') return null

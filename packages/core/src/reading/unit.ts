@@ -1,5 +1,5 @@
 import type { MeasureWordRow } from '../tables/index.js'
-import { longestName, type Named } from './thing.js'
+import { longestName, type Named, thingAt } from './thing.js'
 import type { Line } from './tokens.js'
 import { the } from './vocabulary.js'
 import { Role } from './word.js'
@@ -15,7 +15,10 @@ export function unitAt(line: Line, at: number): Named<MeasureWordRow> | null {
   const unit = longestName(line, at, 'measure')
   if (unit === null) return null
   const thing = longestName(line, at, 'thing')
-  return thing !== null && thing.end > unit.end ? null : unit
+  if (thing === null) return unit
+  // "a quarter of beef" is a joint, "a quarter of flour" eight bushels.
+  const joint = thing.row.count === 'joint' && line.at(thing.end) === the.of && thingAt(line, thing.end + 1, false)?.row?.meat
+  return thing.end > unit.end || joint ? null : unit
 }
 
 /** Whether a vessel stands here that holds nothing: a pint basin could hold a pint, but asks for none. */
