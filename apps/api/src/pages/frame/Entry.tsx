@@ -8,7 +8,7 @@ export function Entry({
   id,
   lead,
 }: {
-  title: string
+  title: Child
   about?: Child
   children?: Child
   id?: string

@@ -15,7 +15,7 @@ export interface PageProps {
 const tasks = [
   ['/measure', 'Measure'],
   ['/heat', 'Oven heat'],
-  ['/sheet', 'Whole receipt'],
+  ['/sheet', 'Receipt'],
   ['/loaves', 'Loaves'],
   ['/oven', 'Brick oven'],
 ] as const

@@ -4,6 +4,8 @@ import type { Quantity, Value } from '@pottle/core'
 export interface Scale {
   readonly size: number
   readonly name: string
+  /** Figures are told to the nearest of these. */
+  readonly step?: number
 }
 
 const scales: Readonly<Record<Quantity, readonly (readonly [from: number, scale: Scale])[]>> = {
@@ -25,7 +27,7 @@ const scales: Readonly<Record<Quantity, readonly (readonly [from: number, scale:
     [60, { size: 60, name: 'minutes' }],
     [0, { size: 1, name: 'seconds' }],
   ],
-  temperature: [[0, { size: 1, name: '°C' }]],
+  temperature: [[0, { size: 1, name: '°C', step: 5 }]],
   ratio: [[0, { size: 1, name: '' }]],
 }
 
@@ -40,12 +42,15 @@ export function figure(value: number): string {
   return Math.abs(short) >= 10_000 ? short.toLocaleString('en-GB') : String(short)
 }
 
+/** A value in a scale, without its unit. */
+export const bare = (value: number, { size, step }: Scale): string => figure(step ? Math.round(value / size / step) * step : value / size)
+
 /** A figure with its unit: `1.89 litres`. */
-export const inScale = (value: number, { size, name }: Scale): string => `${figure(value / size)}${name === '' ? '' : ` ${name}`}`
+export const inScale = (value: number, scale: Scale): string => `${bare(value, scale)}${scale.name === '' ? '' : ` ${scale.name}`}`
 
 /** Both ends: `1.87 to 2.32 litres`; one figure where they are the same. */
 export function between({ low, high }: { readonly low: number; readonly high: number }, scale: Scale): string {
-  const [from, to] = [figure(low / scale.size), figure(high / scale.size)]
+  const [from, to] = [bare(low, scale), bare(high, scale)]
   return from === to ? inScale(low, scale) : `${from} to ${inScale(high, scale)}`
 }
 
@@ -60,11 +65,16 @@ export function sayShare(likelihood: number): string {
   return parts === 0 ? 'less than 1 in 100' : `${parts} in 100`
 }
 
-/** A value in words: *Nine times in ten between 1.87 and 2.32 litres.* */
-export function sayBand(value: Value): string {
+/** A value's ends in words: `nine times in ten between 1.87 and 2.32 litres`. */
+export function sayEnds(value: Value): string {
   const scale = scaleFor(value.quantity, value.best)
-  const [low, high] = [figure(value.low / scale.size), inScale(value.high, scale)]
-  if (figure(value.low) === figure(value.high)) return `${inScale(value.best, scale)} to three figures: there is no doubt to speak of.`
-  const often = sayCoverage(value.coverage)
-  return `${often[0]!.toUpperCase()}${often.slice(1)} between ${low} and ${high}.`
+  const [low, high] = [bare(value.low, scale), inScale(value.high, scale)]
+  if (figure(value.low) === figure(value.high)) return `${inScale(value.best, scale)} to three figures, with no doubt to speak of`
+  return `${sayCoverage(value.coverage)} between ${low} and ${high}`
+}
+
+/** The same as a sentence of its own. */
+export function sayBand(value: Value): string {
+  const ends = sayEnds(value)
+  return `${ends[0]!.toUpperCase()}${ends.slice(1)}.`
 }

@@ -22,7 +22,7 @@ export function MeasureForm({ short = false, ...props }: FormProps) {
       <div class="row">
         <YearField {...props} short={short} />
         <PlaceField {...props} />
-        <Press>Turn it into a modern measure</Press>
+        <Press>Work it out</Press>
       </div>
     </form>
   )
@@ -43,7 +43,7 @@ export function HeatForm({ short = false, ...props }: FormProps) {
       <div class="row">
         <YearField {...props} short={short} />
         <PlaceField {...props} />
-        <Press>Look up the heat</Press>
+        <Press>Look it up</Press>
       </div>
     </form>
   )

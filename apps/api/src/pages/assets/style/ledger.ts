@@ -7,22 +7,30 @@ export const ledger: string = `
 .masthead nav { flex: 1 1 20rem; }
 nav ul { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: 0 1.2rem; }
 nav a { display: inline-block; padding: 0.2rem 0; color: var(--ink); }
+@media (max-width: 30rem) {
+  .masthead { padding-top: 0.7rem; padding-bottom: 0.4rem; }
+  .masthead .name { font-size: 1.35rem; }
+  .masthead nav a { font-size: 0.95rem; }
+  nav ul { gap: 0 0.9rem; }
+}
 nav a[aria-current] { text-decoration: none; border-bottom: 0.2rem solid var(--margin); padding-bottom: 0; font-weight: 600; }
 main { border-top: 0.22rem solid var(--ink); position: relative; padding-bottom: 2rem; display: block; }
 main::before { content: ""; position: absolute; left: 1.25rem; right: 1.25rem; top: 0.15rem; border-top: 1px solid var(--ink); }
 .entry { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.8rem; padding: 1.5rem 0; border-bottom: 1px solid var(--feint); }
 .entry:last-child { border-bottom: 0; }
 .entry > * { min-width: 0; }
-.entry > .body { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1rem; align-content: start; }
+.entry > .body, .body-gap { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1rem; align-content: start; }
 .entry > header { display: grid; gap: 0.3rem; align-content: start; }
 .entry > header p { color: var(--quiet); font-size: 0.9rem; line-height: 1.45; }
-.lead > header .words { font-size: 1.3rem; line-height: 1.3; color: var(--ink); }
+.lead > header h1 { font-weight: 400; font-style: italic; font-size: 1.5rem; }
+.lead > header h1 small { display: block; font-style: normal; color: var(--quiet); margin-bottom: 0.2rem; }
 @media (min-width: 56rem) {
   .entry { grid-template-columns: 15rem minmax(0, 1fr); gap: 0; padding: 0; }
   .entry > header { padding: 1.8rem 1.6rem 1.8rem 0; border-right: 3px double var(--margin); }
   .entry > .body { padding: 1.8rem 0 1.8rem 1.8rem; }
 }
 .answer { font-size: clamp(1.9rem, 1.2rem + 3vw, 3.1rem); line-height: 1.15; max-width: none; text-wrap: balance; font-weight: 600; }
+.answer a { color: inherit; text-decoration-thickness: 0.04em; text-underline-offset: 0.14em; }
 .answer + p { font-size: 1.1rem; }
 .settings { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 9.5rem), 1fr)); border-top: 2px solid var(--ink); border-bottom: 2px solid var(--ink); }
 .settings div { padding: 0.5rem 0.8rem 0.6rem 0; }
@@ -41,6 +49,8 @@ details > summary:hover { text-decoration: underline; text-underline-offset: 0.1
 details[open] > summary { margin-bottom: 0.5rem; }
 .jump { display: flex; flex-wrap: wrap; gap: 0.2rem 1rem; list-style: none; padding: 0; }
 .jump a { display: inline-block; min-width: 1.5rem; padding: 0.15rem 0; }
+.units { list-style: none; padding: 0; columns: 3 11rem; column-gap: 1.8rem; font-variant-numeric: lining-nums; }
+.units li { padding: 0.2rem 0; border-bottom: 1px solid var(--feint); break-inside: avoid; }
 .two { display: grid; gap: 1rem 2rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 18rem), 1fr)); }
 .plain { list-style: none; padding: 0; }
 .plain li { padding: 0.35rem 0; border-bottom: 1px solid var(--feint); max-width: none; }

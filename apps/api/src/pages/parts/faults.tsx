@@ -1,0 +1,133 @@
+import type { PottleError } from '@pottle/core'
+import { type Asked, addressOf } from './asked.js'
+
+/** A piece of what was typed. */
+interface Piece {
+  readonly text: string
+  readonly unread: boolean
+}
+
+/** Cuts what was typed at the words that were not understood, so that every character of it is shown. */
+export function piecesOf(phrase: string, unread: readonly string[]): readonly Piece[] {
+  const pieces: Piece[] = []
+  let at = 0
+  for (const word of unread) {
+    const start = phrase.toLowerCase().indexOf(word.toLowerCase(), at)
+    if (start < 0) continue
+    if (start > at) pieces.push({ text: phrase.slice(at, start), unread: false })
+    pieces.push({ text: phrase.slice(start, start + word.length), unread: true })
+    at = start + word.length
+  }
+  if (at < phrase.length) pieces.push({ text: phrase.slice(at), unread: false })
+  return pieces
+}
+
+/** What was typed, with the words that gave nothing underlined, and said. */
+export function WordsRead({ phrase, unread }: { phrase: string; unread: readonly string[] }) {
+  return (
+    <p class="read">
+      {piecesOf(phrase, unread).map(({ text, unread: lost }) =>
+        lost ? (
+          <span class="unread">
+            {text}
+            <span class="visually-hidden"> (not understood)</span>
+          </span>
+        ) : (
+          <span class="understood">{text}</span>
+        ),
+      )}
+    </p>
+  )
+}
+
+/** The phrase with the first word that was not understood put right. */
+function mended(phrase: string, unread: string, nearest: string): string {
+  const start = phrase.toLowerCase().indexOf(unread.toLowerCase())
+  return start < 0 ? phrase : `${phrase.slice(0, start)}${nearest}${phrase.slice(start + unread.length)}`
+}
+
+/** The same question with each of the nearest words in place of the first that was not understood; only those that are answered. */
+function Nearest({ path, asked, error, answers }: Pick<FaultsProps, 'path' | 'asked' | 'error' | 'answers'>) {
+  const { unread = [], nearest = [] } = error.words ?? {}
+  const { phrase } = asked
+  const [first] = unread
+  if (!phrase || !first) return null
+  const tries = [...new Set(nearest)].map((word) => ({ ...asked, phrase: mended(phrase, first, word) })).filter(answers)
+  if (tries.length === 0) return null
+  return (
+    <p>
+      Did you mean{' '}
+      {tries.map((one, i) => (
+        <>
+          {i > 0 && ', '}
+          <a href={addressOf(path, one)}>{one.phrase}</a>
+        </>
+      ))}
+      ?
+    </p>
+  )
+}
+
+const titles = {
+  'bad-option': 'Something in the question needs putting right',
+  unreadable: 'These words could not be read',
+  'no-answer': 'The words were read, but the question has no answer',
+} as const
+
+const fieldNames: Readonly<Record<string, string>> = {
+  phrase: 'The words',
+  text: 'The receipt',
+  year: 'The year',
+  place: 'The place',
+  standard: 'The sense',
+  guests: 'The guests',
+  scale: 'How many times',
+  dish: 'The dish',
+}
+
+/** Where a fault has a field of its own in the form, a link leads to it. */
+function Detail({ form, parameter, detail, fields }: { form: string; parameter: string; detail: string; fields: readonly string[] }) {
+  const name = fieldNames[parameter] ?? parameter
+  return (
+    <li>
+      {fields.includes(parameter) ? <a href={`#${form}-${parameter}`}>{name}</a> : name}: {detail}.
+    </li>
+  )
+}
+
+interface FaultsProps {
+  readonly error: PottleError
+  readonly asked: Asked
+  readonly path: string
+  /** The form's id, and those of its fields that faults may be about. */
+  readonly form: string
+  readonly fields: readonly string[]
+  /** What to say where every word was understood and yet something is wanting. */
+  readonly lacking: string
+  /** Whether a question has an answer, so that nothing is proposed that has none. */
+  readonly answers: (asked: Asked) => boolean
+}
+
+/** What was wrong, which words were understood, and what to try. */
+export function Faults({ error, asked, path, form, fields, lacking, answers }: FaultsProps) {
+  const { code, faults, words } = error
+  return (
+    <section class="faults" aria-labelledby="faults" data-answer tabindex={-1}>
+      <h1 id="faults">{titles[code]}</h1>
+      {words && asked.phrase && (
+        <>
+          <WordsRead phrase={asked.phrase} unread={words.unread} />
+          <p class="small quiet">{words.unread.length > 0 ? 'Underlined with a wave: not understood. The rest was.' : lacking}</p>
+        </>
+      )}
+      {code !== 'unreadable' && (
+        <ul>
+          {faults.map(({ parameter, detail }) => (
+            <Detail form={form} parameter={parameter} detail={detail.replace(/\.$/, '')} fields={fields} />
+          ))}
+        </ul>
+      )}
+      <Nearest path={path} asked={asked} error={error} answers={answers} />
+    </section>
+  )
+}

@@ -1,0 +1,33 @@
+import type { AnswerCaution, AnswerSource } from '@pottle/core'
+import { ShortSources } from './sources.js'
+
+/** What the reader should know before using the figure. */
+export function Notes({ notes }: { notes: readonly string[] }) {
+  if (notes.length === 0) return null
+  return (
+    <ul class="notes">
+      {notes.map((note) => (
+        <li>{note}</li>
+      ))}
+    </ul>
+  )
+}
+
+/** Warnings, plainly. */
+export function Cautions({ cautions, sources }: { cautions: readonly AnswerCaution[]; sources: readonly AnswerSource[] }) {
+  return (
+    <>
+      {cautions.map(({ title, text, sources: texts }) => (
+        <aside class="caution" aria-label={`Caution: ${title}`}>
+          <h3>Caution: {title}</h3>
+          <p>{text}</p>
+          {texts.length > 0 && (
+            <p class="small quiet">
+              <ShortSources texts={texts} sources={sources} />
+            </p>
+          )}
+        </aside>
+      ))}
+    </>
+  )
+}
