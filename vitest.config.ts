@@ -9,6 +9,9 @@ export default defineConfig({
     alias: [
       { find: /^@pottle\/core$/, replacement: source('packages/core/src/index.ts') },
       { find: /^@pottle\/api$/, replacement: source('apps/api/src/app.ts') },
+      { find: /^@pottle\/embed$/, replacement: source('packages/embed/src/index.ts') },
+      { find: /^@pottle\/embed\/(view|library|offline)$/, replacement: source('packages/embed/src/$1/index.ts') },
+      { find: /^@pottle\/remark$/, replacement: source('packages/remark/src/index.ts') },
       { find: /^@core\/(.*)$/, replacement: source('packages/core/src/$1/index.ts') },
     ],
   },
