@@ -49,9 +49,24 @@ export type { EggParts, Found, Range, Reading, ReadingKind, ReceiptReading, Span
 export { readPhrase, readReceipt } from './reading/index.js'
 export { type Moment, type Setting, settingOf } from './setting.js'
 export {
+  type Plan,
+  type Sheet,
+  type SheetLine,
+  type SheetOptions,
+  type Stretch,
+  sheetToCsv,
+  sheetToHtml,
+  sheetToJsonLd,
+  sheetToMarkdown,
+  stretchesOf,
+  workSheet,
+} from './sheet/index.js'
+export {
   type Checked,
   type Citation,
   dataset,
+  demoReceipts,
+  dishShapes,
   findSource,
   type Grade,
   type MeasureKind,
