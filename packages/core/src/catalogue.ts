@@ -1,6 +1,7 @@
 import { citeShort } from './cite/index.js'
 import { labelOf, standardsUnder } from './senses/index.js'
 import {
+  baseUnits,
   type Checked,
   dataset,
   exactRatio,
@@ -41,8 +42,6 @@ export interface CatalogueMeasure {
   readonly senses: readonly CatalogueSense[]
   readonly dataset: string
 }
-
-const baseUnits = { mass: 'g', volume: 'ml', count: 'each', length: 'mm', time: 's', temperature: 'degC', ratio: '1' } as const
 
 /** The years in which both a sense and its standard held; null where neither is dated. */
 function yearsOf(row: SenseRow, standard: StandardRow): readonly [number, number] | null {

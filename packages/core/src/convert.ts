@@ -8,17 +8,7 @@ import { notesOn } from './notes.js'
 import { type Checked, type ConvertOptions, checkOptions, mostPhrase } from './options.js'
 import { type Reading, readPhrase, type Span } from './reading/index.js'
 import { numberOf, type Resolved, type ResolvedSense, resolve } from './resolve.js'
-import { type Citation, dataset, exactRatio, findSource, type Quantity } from './tables/index.js'
-
-const baseUnits: Readonly<Record<Quantity, string>> = {
-  mass: 'g',
-  volume: 'ml',
-  count: 'each',
-  length: 'mm',
-  time: 's',
-  temperature: 'degC',
-  ratio: '1',
-}
+import { baseUnits, type Citation, dataset, exactRatio, findSource, type Quantity } from './tables/index.js'
 
 /** All the digits of a sense, where neither it nor the phrase's number leaves a doubt. */
 function exactDigits({ sense }: ResolvedSense, scales: boolean, base: number, ratio: number): string | null {

@@ -8,8 +8,8 @@
 import { type Expression, product, spread, unknown } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
 import { noAnswer } from '../error.js'
-import type { MeasureKind, MeasureRow, Quantity, SenseRow, StandardRow, ToleranceRow, UsageRow } from '../tables/index.js'
-import { exactRatio, exactValue, findGood, findStandard, holds, standardsOf, tolerances } from '../tables/index.js'
+import type { MeasureKind, MeasureRow, SenseRow, StandardRow, ToleranceRow, UsageRow } from '../tables/index.js'
+import { baseUnits, exactRatio, exactValue, findGood, findStandard, holds, standardsOf, tolerances } from '../tables/index.js'
 import type { Question, Sense, SenseKind } from './sense.js'
 import { namesOf, type Use, usageFor } from './usage.js'
 
@@ -123,16 +123,6 @@ for (const row of tolerances) toleranceIndex.set(row.kind, [...(toleranceIndex.g
 function toleranceOf(measure: MeasureRow, { setting }: Question): ToleranceRow | undefined {
   const year = setting.moments[Math.floor(setting.moments.length / 2)]!.year
   return toleranceIndex.get(measure.kind)?.find((row) => holds(row, year, setting.places))
-}
-
-const baseUnits: Readonly<Record<Quantity, string>> = {
-  mass: 'g',
-  volume: 'ml',
-  count: 'each',
-  length: 'mm',
-  time: 's',
-  temperature: 'degC',
-  ratio: '1',
 }
 
 function definition(standard: StandardRow): Step {

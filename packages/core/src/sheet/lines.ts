@@ -3,14 +3,14 @@ import { type Band, scaleBand } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
 import { citeShort } from '../cite/index.js'
 import type { Sense } from '../senses/index.js'
-import { exactRatio, type Quantity } from '../tables/index.js'
+import { baseUnits, exactRatio, type Quantity } from '../tables/index.js'
 import type { Cracked, OwnEgg } from './eggs.js'
 import type { Footnotes } from './footnotes.js'
 import type { Kernel, Option } from './kernel.js'
 import type { CheckedPlan } from './plan.js'
 import { noteOf } from './remarks.js'
 import type { Chosen, SheetLine } from './sheet.js'
-import { toValue, unitOf } from './totals.js'
+import { toValue } from './totals.js'
 import type { Worked } from './worked.js'
 import { countedOut, eggsOut, knownOf, measuredOut } from './working.js'
 
@@ -50,7 +50,7 @@ function answerSense(option: Option, band: Band, worked: Worked, quantity: Quant
   const { low, best, high } = scaleBand(band, worked.base)
   const { id, label, steps } = sense
   const exact = exactDigits(option, worked, quantity)
-  return { id, label, likelihood: Number(weight.toFixed(4)), unit: unitOf(quantity), low, best, high, exact, steps: steps.map(stepOf) }
+  return { id, label, likelihood: Number(weight.toFixed(4)), unit: baseUnits[quantity], low, best, high, exact, steps: steps.map(stepOf) }
 }
 
 /** Why a sense was chosen: what usage says of it, else what defines it. */

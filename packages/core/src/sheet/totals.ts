@@ -1,6 +1,6 @@
 import type { Value } from '../answer.js'
 import { type Band, jointBand, times } from '../bands/index.js'
-import type { Quantity } from '../tables/index.js'
+import { baseUnits, type Quantity } from '../tables/index.js'
 import type { Kernel } from './kernel.js'
 import type { Total } from './sheet.js'
 import type { Worked } from './worked.js'
@@ -28,20 +28,7 @@ export function totalOf(lines: readonly Worked[], of: 'mass' | 'volume' | 'room'
   return { ...toValue(of === 'mass' ? 'mass' : 'volume', jointBand(sums, coverage)), without }
 }
 
-const baseUnits: Readonly<Record<Quantity, string>> = {
-  mass: 'g',
-  volume: 'ml',
-  count: 'each',
-  length: 'mm',
-  time: 's',
-  temperature: 'degC',
-  ratio: '1',
-}
-
-/** The base unit that values of a quantity are told in. */
-export const unitOf = (quantity: Quantity): string => baseUnits[quantity]
-
 /** A band as an answer gives it. */
 export function toValue(quantity: Quantity, { low, best, high, coverage }: Band): Value {
-  return { quantity, unit: unitOf(quantity), low, best, high, coverage }
+  return { quantity, unit: baseUnits[quantity], low, best, high, coverage }
 }

@@ -1,3 +1,4 @@
+export { baseUnits } from './base-units.js'
 export { type ExactValue, exactRatio, exactValue } from './exact.js'
 export { findGood, findMeasure, findSource, findStandard, holds, standardsOf } from './lookup.js'
 export { assizeRegimes } from './rows/assize-regimes.js'
