@@ -60,6 +60,7 @@ const sense = z.strictObject({
   label: text,
   of: text,
   ratio,
+  except: z.array(text).min(1).optional(),
   things: z.array(text).min(1).optional(),
   likelihood: z.number().positive().optional(),
   ...dated,

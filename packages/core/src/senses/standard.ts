@@ -31,7 +31,8 @@ const lastPart = (id: string): string => id.slice(id.lastIndexOf('.') + 1)
 export function standardsUnder(measure: MeasureRow, row: SenseRow): readonly { id: string; standard: StandardRow }[] {
   const one = findStandard(row.of)
   if (one) return [{ id: row.id, standard: one }]
-  return standardsOf(row.of).map((standard) => ({ id: `${measure.id.replaceAll(' ', '-')}.${lastPart(standard.id)}`, standard }))
+  const possible = standardsOf(row.of).filter(({ id }) => !row.except?.includes(id))
+  return possible.map((standard) => ({ id: `${measure.id.replaceAll(' ', '-')}.${lastPart(standard.id)}`, standard }))
 }
 
 function suits(row: SenseRow, thing: readonly string[]): boolean {

@@ -19,7 +19,7 @@ export function namesOf(thing: string | null, good: GoodRow | undefined): readon
   return thing ? [thing] : []
 }
 
-/** How narrowly a row fits: the thing first, then the measure, then the place, then the shortness of its years. Undefined where it does not fit. */
+/** How narrowly a row fits: the measure first, then the thing, then the place, then the shortness of its years. Undefined where it does not fit. */
 function fit(row: UsageRow, use: Use): number | undefined {
   if (!holds(row, use.year, use.places)) return undefined
   if (row.measures && !row.measures.includes(use.measure)) return undefined
@@ -28,7 +28,7 @@ function fit(row: UsageRow, use: Use): number | undefined {
   const thingNarrow = row.things ? 100 - rank : 0
   const placeNarrow = row.place ? 10 - use.places.indexOf(row.place) : 0
   const span = row.years ? row.years[1] - row.years[0] : 1000
-  return thingNarrow * 1e6 + (row.measures ? 1e5 : 0) + placeNarrow * 1e3 - span / 10
+  return (row.measures ? 1e9 : 0) + thingNarrow * 1e6 + placeNarrow * 1e3 - span / 10
 }
 
 /** The row that says most narrowly which standards of a family a use went by; undefined where none speaks. */

@@ -64,6 +64,8 @@ export interface SenseRow extends Attested, Dated {
   readonly label: string
   /** A standard's id, or a family's: then the sense stands for one sense a standard of that family. */
   readonly of: string
+  /** Standards of that family that the measure never went by: nobody sold a bushel by the wine gallon. */
+  readonly except?: readonly string[]
   /** How many of the standard: an integer, a decimal or a fraction, as text. */
   readonly ratio: string
   /** Goods or classes of goods that the sense is confined to. */
