@@ -20,7 +20,9 @@ export function findFaults(tables) {
 /** How many senses the measures have, a sense by a family counted once for each standard of it. */
 export function countSenses({ measures = [], standards = [] }) {
   const inFamily = (family) => standards.filter((row) => row.family === family).length
-  return measures.flatMap((row) => row.senses ?? []).reduce((sum, { of, except = [] }) => sum + (inFamily(of) ? inFamily(of) - except.length : 1), 0)
+  return measures
+    .flatMap((row) => row.senses ?? [])
+    .reduce((sum, { of, except = [] }) => sum + (inFamily(of) ? inFamily(of) - except.length : 1), 0)
 }
 
 function shapeFaults(tables) {
