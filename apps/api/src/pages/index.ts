@@ -3,7 +3,8 @@ import { assetRoutes } from './assets/index.js'
 import { heatPage } from './heat/index.js'
 import { homePage } from './home/index.js'
 import { measurePage } from './measure/index.js'
+import { sheetPage } from './sheet/index.js'
 
 /** The pages for people. */
 export const pages: Hono = new Hono()
-for (const part of [assetRoutes, homePage, measurePage, heatPage]) pages.route('/', part)
+for (const part of [assetRoutes, homePage, measurePage, heatPage, sheetPage]) pages.route('/', part)

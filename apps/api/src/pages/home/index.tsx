@@ -1,6 +1,33 @@
 import { Hono } from 'hono'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
 import { HeatForm, HeatTries, MeasureForm, MeasureTries } from '../parts/forms.js'
+import { SheetForm, SheetTries } from '../sheet/index.js'
+
+function Reading() {
+  return (
+    <Entry title="How to read an answer">
+      <div class="two">
+        <p>
+          <strong>A measure has meanings, not a factor.</strong> A pint of 1690 was a pint of wine or a pint of ale, and a sixth larger for
+          ale. Each meaning is given with how likely it was then and there; press one to insist on it.
+        </p>
+        <p>
+          <strong>A figure has two ends.</strong> Nine times in ten the true amount lies between them. Where the ends lie far apart, the
+          book itself left it to the cook.
+        </p>
+        <p>
+          <strong>Every step names its source.</strong> A statute, a measurement, a handbook of the time; or our own judgement, and then it
+          says so. What was recalled and not looked up says that too.
+        </p>
+        <p>
+          <strong>The tables are open.</strong> <a href="/measures">All measures</a>, <a href="/heats">all oven heats</a> and{' '}
+          <a href="/sources">all sources</a> can be read here, <a href="/loaves">the penny loaf year by year</a>, and{' '}
+          <a href="/oven">a brick oven</a> as it cools.
+        </p>
+      </div>
+    </Entry>
+  )
+}
 
 /** `GET /` */
 export const homePage: Hono = new Hono()
@@ -8,17 +35,26 @@ homePage.get('/', (context) =>
   respondWithPage(
     context,
     <Page title="" at="/">
-      <Entry lead title="Old kitchen measures in modern ones" about={<p>x</p>}>
-        <p>x</p>
-      </Entry>
-      <Entry title="Turn a measure into a modern one">
+      <div class="opening">
+        <h1>Old English kitchen measures in modern ones</h1>
+        <p>How much it is, how sure that is, and who says so.</p>
+      </div>
+      <Entry title="Turn a measure into a modern one" about={<p>A pottle, a peck, a penny loaf, a dozen eggs, the bigness of a walnut.</p>}>
         <MeasureForm form="measure" asked={{}} />
         <MeasureTries />
       </Entry>
-      <Entry title="Look up an oven heat">
+      <Entry title="Look up an oven heat" about={<p>What a quick or a slack oven is on a modern dial.</p>}>
         <HeatForm form="heat" asked={{}} />
         <HeatTries />
       </Entry>
+      <Entry
+        title="Make a working sheet from a whole receipt"
+        about={<p>Scaled to your guests or your dish, with its oven, its order of work and its sources.</p>}
+      >
+        <SheetForm form="sheet" asked={{}} />
+        <SheetTries />
+      </Entry>
+      <Reading />
     </Page>,
   ),
 )

@@ -29,7 +29,7 @@ export function ShortSource({ text, sources }: { text: string; sources: readonly
     const short = citeShort({ id })
     return text === short || text.startsWith(`${short}, `)
   })
-  return found ? <a href={sourceAddress(found.id)}>{text}</a> : <>{text}</>
+  return found ? <a href={sourceAddress(found.id)}>{text}</a> : <span>{text}</span>
 }
 
 /** Footnote forms, one after another. */

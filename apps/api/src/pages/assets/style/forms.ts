@@ -18,20 +18,24 @@ button {
 button:hover { background: var(--paper); color: var(--ink); }
 button.copy { min-height: 2rem; padding: 0.1rem 0.8rem; font-size: 0.84rem; background: none; color: var(--ink); border: 1px solid var(--ink); }
 button.copy:hover { background: var(--ink); color: var(--paper); }
+fieldset { border: 0; padding: 0; display: grid; gap: 0.5rem; min-width: 0; }
+details .row + .row { margin-top: 1rem; }
+details > .hint { margin-bottom: 0.5rem; }
+.hint { color: var(--quiet); font-size: 0.84rem; }
 .row { display: grid; gap: 1rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 8.5rem), 1fr)); align-items: start; }
 .row .press { align-self: end; }
+.row .field:has(.fault) { grid-column: 1 / -1; }
 form.ask .row { grid-template-columns: minmax(5.5rem, 1fr) minmax(9rem, 1.6fr); }
 form.ask .row .press { grid-column: 1 / -1; }
 form.ask .row .press button { width: 100%; }
 @media (min-width: 46rem) {
-  form.ask .row .press { grid-column: auto; }
-  form.ask .row .press button { width: auto; min-width: 11rem; }
   form.ask .row { grid-template-columns: minmax(8rem, 1fr) minmax(11rem, 1.6fr) auto; }
-  form.ask .row .press { align-self: start; padding-top: 1.75rem; }
+  form.ask .row .press { grid-column: auto; align-self: start; padding-top: 1.75rem; }
+  form.ask .row .press button { width: auto; min-width: 11rem; }
+  .row.receipt-of { grid-template-columns: minmax(11rem, 2fr) minmax(8rem, 1fr) minmax(11rem, 1.6fr); }
 }
 .tries { display: flex; flex-wrap: wrap; gap: 0.2rem 1.2rem; list-style: none; padding: 0; }
 .tries li { padding: 0.15rem 0; }
-.row .field:has(.fault) { grid-column: 1 / -1; }
 .fault { color: var(--warn); font-weight: 600; font-size: 0.95rem; line-height: 1.4; max-width: 40rem; }
 .fault::before { content: "\\2717\\00a0"; }
 .faults { border: 2px solid var(--warn); padding: 0.8rem 1.1rem 1rem; display: grid; gap: 0.7rem; }

@@ -16,6 +16,9 @@ nav a { display: inline-block; padding: 0.2rem 0; color: var(--ink); }
 nav a[aria-current] { text-decoration: none; border-bottom: 0.2rem solid var(--margin); padding-bottom: 0; font-weight: 600; }
 main { border-top: 0.22rem solid var(--ink); position: relative; padding-bottom: 2rem; display: block; }
 main::before { content: ""; position: absolute; left: 1.25rem; right: 1.25rem; top: 0.15rem; border-top: 1px solid var(--ink); }
+.opening { padding: 2rem 0 1.8rem; border-bottom: 1px solid var(--feint); display: grid; gap: 0.4rem; }
+.opening h1 { font-size: clamp(1.8rem, 1.1rem + 3vw, 2.9rem); line-height: 1.1; }
+.opening p { font-size: 1.2rem; color: var(--quiet); }
 .entry { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.8rem; padding: 1.5rem 0; border-bottom: 1px solid var(--feint); }
 .entry:last-child { border-bottom: 0; }
 .entry > * { min-width: 0; }
@@ -31,7 +34,7 @@ main::before { content: ""; position: absolute; left: 1.25rem; right: 1.25rem; t
 }
 .answer { font-size: clamp(1.9rem, 1.2rem + 3vw, 3.1rem); line-height: 1.15; max-width: none; text-wrap: balance; font-weight: 600; }
 .answer a { color: inherit; text-decoration-thickness: 0.04em; text-underline-offset: 0.14em; }
-.answer + p { font-size: 1.1rem; }
+.answer + p { font-size: 1.1rem; margin-top: 0.5rem; }
 .settings { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 9.5rem), 1fr)); border-top: 2px solid var(--ink); border-bottom: 2px solid var(--ink); }
 .settings div { padding: 0.5rem 0.8rem 0.6rem 0; }
 .settings dt { color: var(--quiet); font-size: 0.9rem; }
