@@ -47,7 +47,7 @@ function cell(value: Cell): string {
  *
  * Text that a spreadsheet would run as a formula gets an apostrophe before it.
  *
- * @example sheetToCsv(sheet).split('\r\n')[0].startsWith('line,start,end,phrase')   // true
+ * @example sheetToCsv(workSheet('Take a pint of cream', { year: 1690 })).split('\r\n')[1].slice(0, 24)   // '1,5,20,a pint of cream,c'
  */
 export function sheetToCsv(sheet: Sheet): string {
   const header = columns.map(([name]) => name)

@@ -159,7 +159,7 @@ function checkDish(given: unknown, at: string): Vessel {
  * A dish, the name of one, or several of them, checked and measured.
  *
  * @throws PottleError `bad-option` that names the field: a shape without its measures, a dish too small to exist
- * @example checkDishes([{ shape: 'round', diameter: 100, depth: 25, count: 6 }], 'plan.dish')[0].volume   // 176.7 ml
+ * @example checkDishes([{ shape: 'round', diameter: '4 in', depth: 25 }], 'plan.dish')[0].volume.toFixed(1)   // '182.4'
  */
 export function checkDishes(given: unknown, at: string): readonly Vessel[] {
   if (!Array.isArray(given)) return [checkDish(given, at)]

@@ -20,7 +20,7 @@ export function lined(inside: Inside, thick: number): Inside {
  * The prismoidal rule, V = h (A₀ + 4 Aₘ + A₁) / 6, is exact for boxes, cylinders and their tapering kin, since the area of a level changes
  * with the square of its height at most.
  *
- * @example contentOf({ base: 'ellipse', length: 200, width: 200, taper: 0, depth: 50 }, 1)   // 1570.8
+ * @example contentOf({ base: 'ellipse', length: 200, width: 200, taper: 0, depth: 50 }, 1).toFixed(1)   // '1570.8'
  */
 export function contentOf({ base, length, width, taper, depth }: Inside, fill: number): number {
   const areaAt = (part: number): number => areaOf(base, length - taper * (1 - part), width - taper * (1 - part))

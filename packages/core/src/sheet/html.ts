@@ -124,7 +124,7 @@ const items = (list: readonly string[]): string => (list.length > 0 ? `<ul>${lis
  * A sheet as a whole HTML page that prints on a sheet or two of A4: the period text with its measures underlined and numbered, a ledger of
  * what to measure off, the batch, the oven, the order of work, and the sources as footnotes. It fetches nothing.
  *
- * @example sheetToHtml(sheet).startsWith('<!DOCTYPE html>')   // true
+ * @example sheetToHtml(workSheet('Take a pint of cream')).slice(0, 15)   // '<!DOCTYPE html>'
  */
 export function sheetToHtml(sheet: Sheet): string {
   const { title, oven, bake, cautions, sources, notes, dataset } = sheet

@@ -34,7 +34,7 @@ function original(sheet: Sheet): JsonLd {
  * A sheet as a schema.org Recipe in JSON-LD: ingredients with their modern amounts and period words, the steps in the words of the text,
  * and the sources that the amounts rest on.
  *
- * @example sheetToJsonLd(sheet)['@type']   // 'Recipe'
+ * @example sheetToJsonLd(workSheet('Take a pint of cream', { year: 1690 })).recipeIngredient   // ['475 ml cream (“a pint of cream”)']
  */
 export function sheetToJsonLd(sheet: Sheet): JsonLd {
   const { title, lines, order, bake, sources, dataset } = sheet

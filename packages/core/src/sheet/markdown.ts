@@ -60,7 +60,7 @@ function ovenLines({ oven, bake }: Sheet): readonly string[] {
 /**
  * A sheet as Markdown, with a table of the lines and the sources as footnotes.
  *
- * @example sheetToMarkdown(sheet).startsWith('# ')   // true
+ * @example sheetToMarkdown(workSheet('Take a pint of cream', { title: 'A Whip' })).slice(0, 8)   // '# A Whip'
  */
 export function sheetToMarkdown(sheet: Sheet): string {
   const { title, order, cautions, sources, fixed, notes: remarks, dataset } = sheet

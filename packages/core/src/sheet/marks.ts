@@ -30,7 +30,7 @@ function marksOf({ lines, oven }: Sheet): readonly Mark[] {
  *
  * A mark that begins inside another is cut short, so that no character is told twice.
  *
- * @example stretchesOf(sheet).map(({ text }) => text).join('') === sheet.text   // true
+ * @example stretchesOf(workSheet('Take a pint of cream.')).map(({ text }) => text)   // ['Take ', 'a pint of cream', '.']
  */
 export function stretchesOf(sheet: Sheet): readonly Stretch[] {
   const { text } = sheet

@@ -16,7 +16,7 @@ section { margin-bottom: 4.5mm }
 .words { font-size: 11.5pt; line-height: 1.6; text-align: justify; hyphens: auto; white-space: pre-wrap; overflow-wrap: anywhere; margin-bottom: 5mm }
 .words u { text-decoration: underline solid 0.5pt; text-underline-offset: 0.18em }
 .words em { font-style: normal; text-decoration: underline dotted 0.7pt; text-underline-offset: 0.18em }
-sup { font-size: 0.62em; line-height: 0; font-style: normal; font-variant-numeric: lining-nums; padding-left: 0.08em }
+sup { font-size: 0.62em; line-height: 0; font-style: normal; font-variant-numeric: lining-nums; padding-left: 0.08em; white-space: nowrap }
 a { color: inherit; text-decoration: none }
 sup a { color: var(--margin) }
 table { border-collapse: collapse; width: 100%; border-top: 3px double var(--ink); border-bottom: 3px double var(--ink); font-variant-numeric: lining-nums tabular-nums }
@@ -51,7 +51,7 @@ ol li::marker { color: var(--margin); font-variant-numeric: lining-nums }
 .sources li { margin-bottom: 0.3mm }
 .sources li { overflow-wrap: anywhere }
 footer { border-top: 0.7pt solid var(--ink); padding-top: 1.2mm; color: var(--faint); font-size: 8.2pt }
-@media (max-width: 640px) { body { padding: 6mm 4mm } .pair { grid-template-columns: 1fr } .between, .said { display: none } .sources, .order { column-count: 1 } }
+@media (max-width: 640px) { body { padding: 6mm 4mm } .pair { grid-template-columns: 1fr } .between, .said, thead th:nth-child(4), thead th:nth-child(5) { display: none } .sources, .order { column-count: 1 } }
 @media print {
   @page { size: A4; margin: 12mm 15mm 11mm }
   html { background: none; font-size: 9.3pt; line-height: 1.36 }

@@ -1,0 +1,230 @@
+import { workSheet } from '@core/sheet'
+import { describe, expect, test } from 'vitest'
+import { stretchesOf } from '../../../packages/core/src/sheet/marks.js'
+import { almondTart, bunsBy, lineOf, seedBuns, tartBy } from './ask.js'
+
+const things = (text: string) => workSheet(text, { year: 1690 }).lines.map(({ thing }) => thing)
+
+describe('the demo receipts', () => {
+  test('have a line for every measured thing, in the order of the text', () => {
+    const { lines } = tartBy()
+    expect(lines.map(({ thing }) => thing)).toEqual(['almond', 'rose water', 'cream', 'egg', 'loaf', 'butter', 'sugar', 'mace', 'sack'])
+    expect(lines.map(({ number }) => number)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9])
+    expect(lines.every(({ working, chosen }) => working !== null && chosen !== null)).toBe(true)
+  })
+
+  test('are told in modern amounts', () => {
+    const sheet = tartBy()
+    expect(lineOf(sheet, 'cream').working).toMatchObject({ amount: 240, unit: 'ml', text: '240 ml', metric: null })
+    expect(lineOf(sheet, 'almond').working?.text).toBe('115 g')
+    expect(lineOf(tartBy({ units: 'us' }), 'cream').working).toMatchObject({ amount: 1, unit: 'cup-us', text: '1 cup', metric: '240 ml' })
+    expect(lineOf(tartBy({ units: 'uk' }), 'almond').working).toMatchObject({ text: '¼ lb', metric: '115 g' })
+  })
+
+  test('say which sense was chosen, why, and where the reader must choose', () => {
+    const cream = lineOf(tartBy(), 'cream')
+    expect(cream.chosen).toMatchObject({ id: 'pint.wine', label: expect.any(String), reason: expect.stringContaining('cream') })
+    expect(cream.senses.reduce((sum, { likelihood }) => sum + likelihood, 0)).toBeCloseTo(1, 3)
+    expect(cream.note).toMatch(/^Choose: .*wine.*ale/)
+    expect(cream.sources.length).toBeGreaterThan(0)
+  })
+
+  test('name what has no amount', () => {
+    expect(tartBy().unmeasured.map(({ thing }) => thing)).toEqual(expect.arrayContaining(['salt', 'paste']))
+  })
+
+  test('give the heat, a time for each dish, and the order of work', () => {
+    const {
+      oven,
+      bake,
+      order,
+      bake: [small],
+    } = tartBy()
+    expect(oven).toHaveLength(1)
+    expect(oven[0]).toMatchObject({ phrase: 'a quick Oven', heat: 'hot' })
+    expect(bake.map(({ dish }) => dish)).toEqual(['small tin of 10 cm', 'large tin of 18 cm'])
+    expect(small!.minutes.early).toBeLessThanOrEqual(small!.minutes.best)
+    expect(small!.note).toContain('30 minutes')
+    expect(order.map(({ lines }) => lines)).toEqual([[1, 2], [3], [4, 5], [6], [7, 8, 9], [], [], []])
+    expect(order.find(({ minutes }) => minutes)?.minutes).toEqual({ low: 30, high: 30 })
+    expect(tartBy({ oven: 'gas' }).oven[0]!.set).toMatch(/^gas mark/)
+    expect(tartBy({ oven: 'fan' }).oven[0]!.set).toMatch(/fan$/)
+  })
+
+  test('number their footnotes in the order of the lines, each source once', () => {
+    const { sources, lines } = tartBy()
+    expect(sources.map(({ number }) => number)).toEqual(sources.map((_, i) => i + 1))
+    expect(new Set(sources.map(({ id }) => id)).size).toBe(sources.length)
+    expect(lines[0]!.sources[0]).toBe(1)
+    expect(lines.flatMap((line) => line.sources).every((number) => sources[number - 1]!.number === number)).toBe(true)
+  })
+})
+
+describe('relations between lines', () => {
+  test('the like quantity is the same measure of another thing', () => {
+    const sheet = bunsBy()
+    expect(lineOf(sheet, 'sugar').value!.best).toBeCloseTo(lineOf(sheet, 'butter').value!.best, 3)
+    expect(lineOf(sheet, 'sugar').measure).toBe('pound')
+  })
+
+  test('of each gives every thing its own line', () => {
+    const [nutmeg, cinnamon] = [lineOf(bunsBy(), 'nutmeg'), lineOf(bunsBy(), 'cinnamon')]
+    expect([nutmeg.start, nutmeg.end]).toEqual([cinnamon.start, cinnamon.end])
+    expect(nutmeg.value).toEqual(cinnamon.value)
+    expect(nutmeg.number).not.toBe(cinnamon.number)
+  })
+
+  test('an equal weight weighs as much as the other, whatever that is measured by', () => {
+    const { lines } = workSheet('Take a pint of cream and an equal weight of sugar.', { year: 1690 })
+    const cream = workSheet('Take a pint of cream.', { year: 1690 }).totals.mass!.best
+    expect(lines[1]!.value).toMatchObject({ quantity: 'mass' })
+    expect(lines[1]!.value!.best).toBeCloseTo(cream, 0)
+  })
+
+  test('a relation to a relation comes out', () => {
+    const { lines } = workSheet('Take a pound of flour, as much sugar, and as much butter.', { year: 1750 })
+    expect(lines.map(({ value }) => Math.round(value!.best))).toEqual([454, 454, 454])
+  })
+
+  test('a relation to nothing measured is a problem of the line alone', () => {
+    const { lines } = workSheet('Take a pint of cream, and as much sugar as salt.', { year: 1690 })
+    expect(lines[0]!.value).not.toBeNull()
+    expect(lines.at(-1)!.value).toBeNull()
+    expect(lines.at(-1)!.note).toContain('salt')
+  })
+})
+
+describe('shared unknowns', () => {
+  const wide = ({ low, high }: { low: number; high: number }) => high - low
+
+  test('two pints of one receipt are the same pint, so that doubt does not cancel', () => {
+    const one = workSheet('Take a pint of cream.', { year: 1690 }).totals.volume!
+    const two = workSheet('Take a pint of cream. Then add half a pint of cream, and half a pint of cream.', { year: 1690 }).totals.volume!
+    expect(wide(two)).toBeCloseTo(2 * wide(one), 1)
+    expect(two.best).toBeCloseTo(2 * one.best, 2)
+  })
+
+  test('so are the eggs', () => {
+    const one = workSheet('Take ten eggs.', { year: 1690 }).totals.mass!
+    const two = workSheet('Take five eggs; then five eggs more.', { year: 1690 }).totals.mass!
+    expect(two.low).toBeCloseTo(one.low, 0)
+    expect(two.high).toBeCloseTo(one.high, 0)
+  })
+
+  test('totals are sums of the lines, and say what they leave out', () => {
+    const { lines, totals } = workSheet('Take a pound of flour and a pint of milk, and as much sugar as salt.', { year: 1750 })
+    expect(totals.mass!.best).toBeGreaterThan(lines[0]!.value!.best)
+    expect(totals.mass!.without).toEqual([lines.at(-1)!.number])
+  })
+
+  test('dry things give up their air in a batch', () => {
+    const { totals } = workSheet('Take a quart of flour and a quart of milk.', { year: 1800 })
+    expect(totals.volume!.best).toBeLessThan(totals.mass!.best)
+  })
+})
+
+describe('quantities left open', () => {
+  test('are worked out from the rest and marked as estimates', () => {
+    const milk = lineOf(bunsBy(), 'milk')
+    expect(milk).toMatchObject({ estimate: true, phrase: 'as much warm milk as will make it into a thick batter' })
+    expect(milk.note).toContain('estimate')
+    const { low, best, high } = milk.value!
+    expect(low).toBeGreaterThanOrEqual(0)
+    expect(best).toBeGreaterThan(300)
+    expect(high).toBeGreaterThan(best)
+  })
+
+  test('flour may be what is open', () => {
+    const { lines } = workSheet('Take a pint of milk and three eggs, and so much flour as will make it a batter.', { year: 1830 })
+    expect(lines.at(-1)).toMatchObject({ thing: 'flour', estimate: true })
+    expect(lines.at(-1)!.value!.best).toBeGreaterThan(100)
+  })
+
+  test('stay unmeasured where nothing tells them', () => {
+    const sheet = workSheet('Take a pint of cream, and as much sugar as will sweeten it.', { year: 1690 })
+    expect(sheet.lines.map(({ thing }) => thing)).toEqual(['cream'])
+    expect(sheet.unmeasured.map(({ thing }) => thing)).toContain('sugar')
+  })
+})
+
+describe('eggs', () => {
+  test('are cracked whole, and what is left over is told', () => {
+    const { eggs } = tartBy()
+    expect(eggs).toMatchObject({ unit: 'egg-eu-m', whole: 2, yolks: 1, whites: 0, cracked: 3, left: { yolks: 0, whites: 1 } })
+    expect(eggs!.text).toContain('1 white left over')
+  })
+
+  test('follow the class and the weight of the cook’s own', () => {
+    expect(tartBy({ units: 'us' }).eggs!.unit).toBe('egg-us-large')
+    expect(tartBy({ eggClass: 'egg-uk-l' }).eggs!.unit).toBe('egg-uk-l')
+    const mine = tartBy({ fixed: { egg: 44 } })
+    expect(mine.eggs).toMatchObject({ whole: 2, yolks: 2, cracked: 4 })
+    expect(mine.fixed[0]).toMatchObject({ value: '44 g in its shell', lines: [4] })
+  })
+
+  test('less than half of one is weighed', () => {
+    const { lines, eggs } = workSheet('Take the yolk of an egg.', { year: 1790, plan: { scale: 0.1 } })
+    expect(lines[0]!.working!.text).toMatch(/^[\d.]+ g of yolk$/)
+    expect(eggs!.cracked).toBe(0)
+  })
+})
+
+describe('the text', () => {
+  const odd = '\ufeff Take  a pynte of creme,\r\n\tvj egges & a pound of ſugar;\u00a0🥚 then <b>"stir"</b> it.\n\n'
+
+  test.each([almondTart.text, seedBuns.text, odd])('is kept to the last character', (text) => {
+    const sheet = workSheet(text, { year: 1690 })
+    expect(sheet.text).toBe(text)
+    expect(
+      stretchesOf(sheet)
+        .map((stretch) => stretch.text)
+        .join(''),
+    ).toBe(text)
+    for (const { start, end, phrase } of [...sheet.lines, ...sheet.unmeasured]) expect(text.slice(start, end)).toBe(phrase)
+    for (const step of sheet.order) expect(text.slice(step.start, step.end)).toBe(step.text)
+  })
+
+  test('the steps hold every word of it', () => {
+    const squeezed = (text: string) => text.replace(/\s+/g, '')
+    expect(
+      squeezed(
+        tartBy()
+          .order.map(({ text }) => text)
+          .join(''),
+      ),
+    ).toBe(squeezed(almondTart.text))
+  })
+
+  test('a menu without one measure gives a sheet that says so', () => {
+    const sheet = workSheet('First course: pottage, a boiled ham, pigeons. Second course: tarts and jellies.', { year: 1740 })
+    expect(sheet.lines).toEqual([])
+    expect(sheet.totals).toEqual({ mass: null, volume: null })
+    expect(sheet.eggs).toBeNull()
+    expect(sheet.notes[0]).toContain('no measure')
+  })
+
+  test('another language is no error', () => {
+    expect(() => workSheet('Prenez de la crème et du sucre, mêlez bien le tout; 砂糖を入れる。', { year: 1700 })).not.toThrow()
+  })
+
+  test('numbers that are no measures stay out', () => {
+    expect(things('Let it stand three hours, and serve it to four persons.')).toEqual([])
+  })
+
+  test('lines of the same words are worked alike, however many', () => {
+    const text = almondTart.text.repeat(60)
+    const sheet = workSheet(text, { year: 1690 })
+    expect(sheet.lines).toHaveLength(540)
+    expect(sheet.totals.mass!.best).toBeCloseTo(60 * tartBy().totals.mass!.best, -2)
+  })
+
+  test.each([
+    ['spaces', ' '.repeat(50_000)],
+    ['stops', '.'.repeat(50_000)],
+    ['as much', 'as much '.repeat(8_000)],
+    ['then', ', and then'.repeat(8_000)],
+    ['commas', 'cream, as, '.repeat(5_000)],
+  ])('hostile runs of %s end soon', (_, run) => {
+    expect(workSheet(`Take a pint of cream ${run} and stir.`, { year: 1690 }).lines.length).toBeGreaterThan(0)
+  })
+})
