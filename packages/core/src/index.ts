@@ -69,6 +69,8 @@ export {
   dishShapes,
   findSource,
   type Grade,
+  loafCoins,
+  loafKinds,
   type MeasureKind,
   places,
   type Quantity,
