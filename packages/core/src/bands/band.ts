@@ -1,13 +1,11 @@
 import { badOption } from '../error.js'
-import type { Choice } from './choice.js'
 import { sure } from './choice.js'
 import { couple } from './couple.js'
 import type { Distribution } from './distribution.js'
 import type { Expression } from './expression.js'
-import { mix } from './mixture.js'
 import { resolve } from './resolve.js'
-import { bestOfShape, requireFinite } from './shapes.js'
-import { simplify, variables } from './terms.js'
+import { requireFinite } from './shapes.js'
+import { bestOfSum, simplify, variables } from './terms.js'
 
 /**
  * A summary of an uncertain number: its best value, and the two ends that leave equal shares of the doubt outside (the probabilistically
@@ -41,8 +39,8 @@ export interface Line {
  * @example bestOf(product(2, unknown('glass', rectangle(45, 60))))   // 105
  */
 export function bestOf(e: Expression): number {
-  simplify(e, variables())
-  return round(bestValue(e))
+  const known = variables()
+  return round(bestOfSum(simplify(e, known), known))
 }
 
 /**
@@ -54,20 +52,20 @@ export function bestOf(e: Expression): number {
  */
 export function bandOf(e: Expression, coverage = 0.9): Band {
   const known = variables()
-  return summarize(resolve(sure(simplify(e, known)), known), bestValue(e), coverage)
+  const monomials = simplify(e, known)
+  return summarize(resolve(sure(monomials), known), bestOfSum(monomials, known), coverage)
 }
 
 /**
  * The band of one of several meanings: the ends are those of the mixture, the best is the best of the heaviest part (the first of equals).
  *
  * @throws PottleError as `bandOf`, and when there are no parts or a weight is below 0
- * @example mixtureBand([{ weight: 3, value: constant(473.176) }, { weight: 1, value: constant(568.261) }])   // { low: 473.176, best: 473.176, high: 568.261, ... }
+ * @example mixtureBand([{ weight: 3, value: constant(473) }, { weight: 1, value: constant(568) }])   // { low: 473, best: 473, high: 568, coverage: 0.9 }
  */
 export function mixtureBand(parts: readonly Weighted[], coverage = 0.9): Band {
   const known = variables()
-  const shares = normalize(parts)
-  const mixture = mix(shares.map(({ weight, value }) => ({ weight, distribution: resolve(sure(simplify(value, known)), known) })))
-  return summarize(mixture, bestValue(heaviest(shares).value), coverage)
+  const choice = normalize(parts).map(({ weight, value }) => ({ weight, value: simplify(value, known) }))
+  return summarize(resolve([choice], known), bestOfSum(heaviest(choice).value, known), coverage)
 }
 
 /**
@@ -75,23 +73,23 @@ export function mixtureBand(parts: readonly Weighted[], coverage = 0.9): Band {
  * keeps its own weights: where they differ, the lines agree as far as the weights allow). The best is the sum of the lines' bests.
  *
  * @throws PottleError as `mixtureBand`
- * @example jointBand([{ options: [{ id: 'a', weight: 1, value: constant(2) }] }, { options: [{ id: 'b', weight: 1, value: constant(3) }] }])   // 5
+ * @example jointBand([2, 3].map((n) => ({ options: [{ id: 'ale', weight: 1, value: constant(n) }] })))   // { low: 5, best: 5, high: 5, coverage: 0.9 }
  */
 export function jointBand(lines: readonly Line[], coverage = 0.9): Band {
   const known = variables()
-  const shares = lines.map(({ choice, options }) => ({ choice, options: normalize(options) }))
-  const best = shares.reduce((sum, { options }) => sum + bestValue(heaviest(options).value), 0)
-  const choices = chooseTogether(shares).map(
-    (together): Choice => couple(together).map(({ weight, value }) => ({ weight, value: simplify(value, known) })),
-  )
-  return summarize(resolve(choices, known), best, coverage)
+  const simple = lines.map(({ choice, options }) => ({
+    choice,
+    options: normalize(options).map(({ id, weight, value }) => ({ id, weight, value: simplify(value, known) })),
+  }))
+  const best = simple.reduce((sum, { options }) => sum + bestOfSum(heaviest(options).value, known), 0)
+  return summarize(resolve(chooseTogether(simple).map(couple), known), best, coverage)
 }
 
 /**
  * A band times an exact number.
  *
  * @throws PottleError when the number is not finite
- * @example scaleBand(bandOf(pint), 0.5)
+ * @example scaleBand({ low: 90, best: 100, high: 120, coverage: 0.9 }, 0.5)   // { low: 45, best: 50, high: 60, coverage: 0.9 }
  */
 export function scaleBand(band: Band, by: number): Band {
   requireFinite('by', by)
@@ -107,12 +105,6 @@ function summarize(distribution: Distribution, best: number, coverage: number): 
   return { low: round(low), best: round(best), high: round(high), coverage }
 }
 
-function bestValue(e: Expression): number {
-  return e.reduce((sum, { coefficient, factors }) => {
-    return sum + factors.reduce((value, { unknown, power }) => value * bestOfShape(unknown.shape) ** power, coefficient)
-  }, 0)
-}
-
 /** Weights that add up to 1; parts without weight go. */
 function normalize<Part extends Weighted>(parts: readonly Part[]): readonly Part[] {
   for (const { weight } of parts) {
@@ -123,7 +115,7 @@ function normalize<Part extends Weighted>(parts: readonly Part[]): readonly Part
   return parts.filter(({ weight }) => weight > 0).map((part) => ({ ...part, weight: part.weight / sum }))
 }
 
-function heaviest<Part extends Weighted>(parts: readonly Part[]): Part {
+function heaviest<Part extends { readonly weight: number }>(parts: readonly Part[]): Part {
   return parts.reduce((most, part) => (part.weight > most.weight ? part : most))
 }
 

@@ -5,7 +5,7 @@ import type { Lattice } from './lattice.js'
 import { latticeFor } from './lattice.js'
 import { sampled, smoothed } from './sample.js'
 import type { Monomial, Power, Variable } from './terms.js'
-import { powerOf } from './transform.js'
+import { hasLogarithm, powerOf } from './transform.js'
 
 /** How many points are wanted where one variable is integrated exactly, and where none can be. */
 const SMOOTHED = 4093
@@ -103,7 +103,7 @@ function choosePivot(monomials: readonly Monomial[]): Power | null {
   let most = 0
   for (const [variable, { powers, influence }] of candidates) {
     const [power] = powers
-    const canServe = powers.size === 1 && (power === 1 || variable.distribution.low >= 0)
+    const canServe = powers.size === 1 && (power === 1 || hasLogarithm(variable.distribution))
     if (!canServe || influence <= most) continue
     best = { variable, power: power! }
     most = influence

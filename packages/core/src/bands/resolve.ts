@@ -7,7 +7,7 @@ import { addUp } from './grid.js'
 import { overLattice } from './linked.js'
 import { mix } from './mixture.js'
 import type { Monomial, Power, Variables } from './terms.js'
-import { affine, expOf, logOf } from './transform.js'
+import { affine, expOf, hasLogarithm, logOf } from './transform.js'
 
 /**
  * The distribution of a sum of choices, which fall out independently of each other, though their outcomes may share variables.
@@ -46,18 +46,18 @@ function multiply({ coefficient, powers }: Monomial, known: Variables): Distribu
   )
 }
 
-/** The logarithms of independent factors add up. Where a factor may have either sign the product is reckoned over a lattice. */
+/** The logarithms of independent factors add up. Where a factor may have either sign, or be 0, the product is reckoned over a lattice. */
 function productOf(powers: readonly Power[]): Distribution {
   const [first, ...others] = powers
   if (first && first.power === 1 && others.length === 0) return first.variable.distribution
-  if (powers.some(({ variable: { distribution } }) => distribution.low < 0 && distribution.high > 0)) {
-    return overLattice(sure([{ coefficient: 1, powers }]))
-  }
   let sign = 1
-  const logarithms = powers.map(({ variable: { distribution }, power }) => {
-    if (distribution.low >= 0) return affine(logOf(distribution), power, 0)
-    sign *= (-1) ** power
-    return affine(logOf(affine(distribution, -1, 0)), power, 0)
-  })
+  const logarithms: Distribution[] = []
+  for (const { variable, power } of powers) {
+    const isNegative = variable.distribution.high <= 0
+    const size = isNegative ? affine(variable.distribution, -1, 0) : variable.distribution
+    if (!hasLogarithm(size)) return overLattice(sure([{ coefficient: 1, powers }]))
+    if (isNegative) sign *= (-1) ** power
+    logarithms.push(affine(logOf(size), power, 0))
+  }
   return affine(expOf(addUp(logarithms, 1)), sign, 0)
 }

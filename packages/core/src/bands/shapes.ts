@@ -18,7 +18,7 @@ export type Shape =
  * A number without doubt.
  *
  * @throws PottleError when the value is not finite
- * @example exact(231)   // cubic inches to the wine gallon
+ * @example exact(231)   // { shape: 'exact', value: 231 }
  */
 export function exact(value: number): Shape {
   requireFinite('value', value)
@@ -29,7 +29,7 @@ export function exact(value: number): Shape {
  * Anywhere between two ends, as JCGM 101:2008, 6.4.2 assigns where nothing else is known. Equal ends are an exact number.
  *
  * @throws PottleError when an end is not finite or the ends are not in rising order
- * @example rectangle(45, 60)   // a wineglass, in ml
+ * @example rectangle(45, 60)   // { shape: 'rectangle', low: 45, high: 60 }
  */
 export function rectangle(low: number, high: number): Shape {
   requireRising({ low, high })
@@ -40,7 +40,7 @@ export function rectangle(low: number, high: number): Shape {
  * Likeliest at `best`, falling in straight lines to both ends; the symmetrical one is that of JCGM 101:2008, 6.4.5.
  *
  * @throws PottleError when a number is not finite or the three are not in rising order
- * @example triangle(0.48, 0.55, 0.65)   // the density of sifted flour, in g/ml
+ * @example triangle(0.4, 0.5, 0.6)   // { shape: 'triangle', low: 0.4, best: 0.5, high: 0.6 }
  */
 export function triangle(low: number, best: number, high: number): Shape {
   requireRising({ low, best, high })
@@ -51,7 +51,7 @@ export function triangle(low: number, best: number, high: number): Shape {
  * Median `best`; nine times in ten between `best / factor` and `best * factor`. A factor of 1 is an exact number.
  *
  * @throws PottleError when `best` is not above 0 or `factor` is below 1
- * @example lognormal(30, 2)   // a handful, in g: somewhere between 15 and 60
+ * @example lognormal(30, 2)   // { shape: 'lognormal', best: 30, factor: 2 }
  */
 export function lognormal(best: number, factor: number): Shape {
   requireFinite('best', best)
@@ -65,10 +65,24 @@ export function lognormal(best: number, factor: number): Shape {
  * The shape of a table row that states low, best and high: a triangle, or an exact number where all three are equal.
  *
  * @throws PottleError as `triangle` does
- * @example spread({ low: 45, best: 50, high: 60 })
+ * @example spread({ low: 45, best: 45, high: 45 })   // exact(45)
  */
 export function spread(row: { readonly low: number; readonly best: number; readonly high: number }): Shape {
   return triangle(row.low, row.best, row.high)
+}
+
+/** The shape as its constructor makes it: ends in order, and exact where it has no width. */
+export function requireShape(shape: Shape): Shape {
+  switch (shape.shape) {
+    case 'exact':
+      return exact(shape.value)
+    case 'rectangle':
+      return rectangle(shape.low, shape.high)
+    case 'triangle':
+      return triangle(shape.low, shape.best, shape.high)
+    case 'lognormal':
+      return lognormal(shape.best, shape.factor)
+  }
 }
 
 /** The value that a shape stands for where one number must do: the middle of a rectangle, the median of a log-normal. */

@@ -3,7 +3,7 @@ import type { Distribution } from './distribution.js'
 import { isPoint } from './distribution.js'
 import type { Expression, Term, Unknown } from './expression.js'
 import type { Shape } from './shapes.js'
-import { sameShape } from './shapes.js'
+import { bestOfShape, sameShape } from './shapes.js'
 import { distributionOf } from './transform.js'
 
 /** An uncertain number inside the engine: the same object is the same number. */
@@ -33,6 +33,8 @@ export interface Variables {
    * @throws PottleError when its id was met before with another shape
    */
   of(unknown: Unknown): Variable
+  /** The best of the unknown that a variable stands for. */
+  best(variable: Variable): number
   /** A new variable that no one else knows. */
   add(distribution: Distribution): Variable
   /** The distribution of a product of powers, made once. */
@@ -41,6 +43,7 @@ export interface Variables {
 
 export function variables(): Variables {
   const met = new Map<string, { readonly shape: Shape; readonly variable: Variable }>()
+  const bests = new Map<Variable, number>()
   const products = new Map<string, Distribution>()
   let rank = 0
   return {
@@ -49,11 +52,13 @@ export function variables(): Variables {
       if (known === undefined) {
         const variable = { name: id, rank: rank++, distribution: distributionOf(shape) }
         met.set(id, { shape, variable })
+        bests.set(variable, bestOfShape(shape))
         return variable
       }
       if (sameShape(known.shape, shape)) return known.variable
       throw badOption(id, 'this unknown has two different shapes in one question; give it one shape, or the two of them two ids')
     },
+    best: (variable) => bests.get(variable)!,
     add: (distribution) => ({ name: '', rank: rank++, distribution }),
     productOf: (powers, make) => {
       const key = keyOf(powers)
@@ -104,6 +109,13 @@ export function addLike(monomials: readonly Monomial[]): readonly Monomial[] {
     like.set(key, met ? { coefficient: met.coefficient + monomial.coefficient, powers: met.powers } : monomial)
   }
   return [...like.values()].filter((m) => m.coefficient !== 0)
+}
+
+/** The value with every unknown at its best. */
+export function bestOfSum(monomials: readonly Monomial[], known: Variables): number {
+  return monomials.reduce((sum, { coefficient, powers }) => {
+    return sum + powers.reduce((product, { variable, power }) => product * known.best(variable) ** power, coefficient)
+  }, 0)
 }
 
 /** The same text for the same product of powers. */

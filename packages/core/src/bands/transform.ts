@@ -9,11 +9,11 @@ export function distributionOf(shape: Shape): Distribution {
     case 'exact':
       return point(shape.value)
     case 'rectangle':
-      return shape.low === shape.high ? point(shape.low) : uniform(shape.low, shape.high)
+      return uniform(shape.low, shape.high)
     case 'triangle':
-      return shape.low === shape.high ? point(shape.low) : triangular(shape.low, shape.best, shape.high)
+      return triangular(shape.low, shape.best, shape.high)
     case 'lognormal':
-      return shape.factor === 1 ? point(shape.best) : expOf(logOfLognormal(shape.best, shape.factor))
+      return expOf(logOfLognormal(shape.best, shape.factor))
   }
 }
 
@@ -54,7 +54,12 @@ export function expOf(d: Distribution): Distribution {
   }
 }
 
-/** The natural logarithm of X, for an X that is never below 0. */
+/** Whether X has a logarithm: it is never below 0, and 0 itself has no weight. */
+export function hasLogarithm(d: Distribution): boolean {
+  return d.parts ? d.parts.every((part) => hasLogarithm(part.distribution)) : d.low >= 0 && d.quantile(TAIL) > 0
+}
+
+/** The natural logarithm of X, where it has one. */
 export function logOf(d: Distribution): Distribution {
   if (d.logarithm) return d.logarithm
   if (isPoint(d)) return point(Math.log(d.low))
@@ -71,7 +76,7 @@ export function logOf(d: Distribution): Distribution {
   }
 }
 
-/** X to the power n: for an X that is never below 0, or n = 1. */
+/** X to the power n: for an X that has a logarithm, or n = 1. */
 export function powerOf(d: Distribution, n: number): Distribution {
   return n === 1 ? d : expOf(affine(logOf(d), n, 0))
 }
@@ -92,7 +97,7 @@ function momentsAlong(a: number, b: number, cdf: (t: number) => number, g: (t: n
   for (let k = 1; k < INTERVALS; k++) {
     const t = a + k * step
     const reached = cdf(t)
-    const height = k < middle ? -reached : k > middle ? 1 - reached : 0.5 - reached
+    const height = (k < middle ? 0 : k > middle ? 1 : 0.5) - reached
     const area = (k % 2 === 0 ? 2 : 4) * height * slope(t)
     first += area
     second += 2 * area * (g(t) - origin)
