@@ -1,5 +1,5 @@
 import type { Oracle } from './element/index.js'
-import { apiAddress, type Entry, embedAddress, entryOfHeat, entryOfLoaf, entryOfMeasure, type Kind, type Question } from './view/index.js'
+import { apiAddress, type Entry, entryOfHeat, entryOfLoaf, entryOfMeasure, type Kind, pageAddress, type Question } from './view/index.js'
 
 /** After so long a reader is past the line, and an answer would only move it. */
 const patience = 10_000
@@ -36,6 +36,6 @@ export function askApi(home: string): Oracle {
   const at = (api: string | null): string => new URL(api ?? home, document.baseURI).href
   return {
     answer: async (question: Question, api) => once(apiAddress(at(api), question), question.kind),
-    address: (question: Question, api) => embedAddress(at(api), question),
+    address: (question: Question, api) => pageAddress(at(api), question),
   }
 }

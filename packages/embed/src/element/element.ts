@@ -54,7 +54,7 @@ function elementFor(kind: Kind, oracle: Oracle): CustomElementConstructor {
       await afterThis()
       if (turn !== this.#turn) return
       const question = this.#question()
-      if (!this.#entry) this.#show([words(wordsOf(question)), ' ', standIn])
+      if (!this.#entry) this.#show([words(wordsOf(question)), standIn])
       try {
         const entry = await oracle.answer(question, this.#api)
         if (turn === this.#turn) this.#tell(entry, oracle.address(question, this.#api))
@@ -77,7 +77,7 @@ function elementFor(kind: Kind, oracle: Oracle): CustomElementConstructor {
 
     #fallSilent(question: Question, reason: unknown): void {
       this.#entry = undefined
-      this.#show([words(wordsOf(question)), ' ', standIn])
+      this.#show([words(wordsOf(question)), standIn])
       // For whoever writes the page; a reader has the words.
       console.warn(`<${this.localName}>`, reason instanceof Error ? reason.message : reason)
       this.dispatchEvent(new CustomEvent(silentEvent, { detail: reason, bubbles: true, composed: true }))

@@ -14,7 +14,12 @@ export function inline(entry: Entry, address: string | undefined): Child[] {
     entry.short,
     h('span', { class: 'aside' }, ', how sure and who says so'),
   )
-  return [words(entry.words), ' ', button, h('div', { id: 'note', class: 'note', part: 'note', hidden: '' }, note(entry, address))]
+  return [
+    words(entry.words),
+    ' ',
+    h('span', { class: 'brackets' }, '(', button, ')'),
+    h('div', { id: 'note', class: 'note', part: 'note', hidden: '' }, note(entry, address)),
+  ]
 }
 
 /** Lets the button open and close the note. */

@@ -85,7 +85,7 @@ export function card(entry: Entry, words: Child, address?: string): Tree {
     h(
       'figcaption',
       { class: 'caption' },
-      h('span', { class: 'words', part: 'words' }, words),
+      h('div', { class: 'words', part: 'words' }, words),
       h('span', { class: 'setting', part: 'setting' }, setting),
     ),
     h('p', { class: 'answer', part: 'answer' }, short),

@@ -17,7 +17,7 @@ export function entryOfMeasure(answer: MeasureAnswer): Entry {
   const { phrase, setting, value, senses, notes, cautions, dataset } = answer
   const [first, ...others] = unitsOf(answer)
   const likeliest = senses[0]!
-  const unit = first ? unitOf(plainly(first.text)) : ''
+  const unit = first ? unitOf(first.text) : ''
   const figures = first ?? value
   // Units other than degrees are multiples of the base unit; degrees come in the base unit itself.
   const scale = figures.best === value.best ? 1 : figures.best / value.best

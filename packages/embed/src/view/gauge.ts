@@ -2,9 +2,23 @@ import type { Entry, EntrySense } from './entry.js'
 import { type Scale, scaleFor } from './scale.js'
 import { type Child, h, type Tree } from './tree.js'
 
-/** Rows of the drawing, in pixels from its top: letters, the bar, the ruled line, its figures. */
-const row = { letters: 12, bar: 22, line: 42, figures: 60, height: 66 }
-const bar = row.line - row.bar
+/** Rows of the drawing, in pixels from its top: the bar, the ruled line, its figures; letters need a row of their own above. */
+interface Rows {
+  readonly letters: number
+  readonly bar: number
+  readonly line: number
+  readonly figures: number
+  readonly height: number
+}
+
+const thick = 20
+
+function rowsFor(lettered: boolean): Rows {
+  const bar = lettered ? 22 : 6
+  const line = bar + thick
+  return { letters: 12, bar, line, figures: line + 18, height: line + 24 }
+}
+
 /** Letters nearer to each other than this part of the length would overprint. */
 const nearest = 0.045
 
@@ -25,7 +39,7 @@ function gathered(senses: readonly EntrySense[], scale: Scale): { best: number; 
   return marks
 }
 
-function senseMarks(senses: readonly EntrySense[], scale: Scale): Child[] {
+function senseMarks(senses: readonly EntrySense[], scale: Scale, row: Rows): Child[] {
   return gathered(senses, scale).flatMap(({ best, letters }) => {
     const x = at(scale, best)
     return [upright(x, row.letters + 4, row.line, 'sense'), h('text', { x, y: String(row.letters), class: 'letter' }, letters)]
@@ -33,8 +47,8 @@ function senseMarks(senses: readonly EntrySense[], scale: Scale): Child[] {
 }
 
 /** The best value as a lozenge: an inner picture carries it, so that its place may be a part of any width. */
-function lozenge(x: string): Tree {
-  const y = row.bar + bar / 2
+function lozenge(x: string, row: Rows): Tree {
+  const y = row.bar + thick / 2
   return h(
     'svg',
     { x, y: String(y), overflow: 'visible', width: '1', height: '1' },
@@ -42,7 +56,7 @@ function lozenge(x: string): Tree {
   )
 }
 
-function ruled(scale: Scale): Child[] {
+function ruled(scale: Scale, row: Rows): Child[] {
   return scale.ticks.flatMap(({ value, text }) => {
     const x = at(scale, value)
     return [upright(x, row.line, row.line + 6, 'tick'), h('text', { x, y: String(row.figures), class: 'figure' }, text)]
@@ -67,6 +81,7 @@ export function gauge(entry: Entry): Tree | undefined {
     band,
     senses.map(({ best }) => best),
   )
+  const row = rowsFor(senses.length > 0)
   const [low, high] = [at(scale, band.low), at(scale, band.high)]
   const width = `${(100 * (scale.place(band.high) - scale.place(band.low))).toFixed(2)}%`
   return h(
@@ -79,12 +94,12 @@ export function gauge(entry: Entry): Tree | undefined {
       width: '100%',
       height: String(row.height),
     },
-    h('rect', { x: low, width, y: String(row.bar), height: String(bar), class: 'band' }),
+    h('rect', { x: low, width, y: String(row.bar), height: String(thick), class: 'band' }),
     upright(low, row.bar, row.line, 'end'),
     upright(high, row.bar, row.line, 'end'),
     h('line', { x1: '0', x2: '100%', y1: String(row.line), y2: String(row.line), class: 'rule' }),
-    ruled(scale),
-    senseMarks(senses, scale),
-    lozenge(at(scale, band.best)),
+    ruled(scale, row),
+    senseMarks(senses, scale, row),
+    lozenge(at(scale, band.best), row),
   )
 }

@@ -16,7 +16,7 @@ export function settingText(place: string | undefined, year: number | string | n
 
 /** The unit that a kitchen text names behind its figure: `litres` of *1.9 litres*. */
 export function unitOf(text: string): string {
-  return text.replace(/^(?:less than )?[\d.,¼-¾⅐-⅞ ]+/, '').replace(/, (?:scant|generous)$/, '')
+  return text.replace(/^(?:less than )?[\d.,¼-¾⅐-⅞\s]+/, '').replace(/, (?:scant|generous)$| \([^)]*\)$/, '')
 }
 
 /** Ends of a temperature are given to five degrees, as ovens are set. */
@@ -65,7 +65,7 @@ export function lettered(
 /** Steps with the grade in words: what nobody looked up says so. */
 export function stepsOf(steps: readonly AnswerStep[]): EntryStep[] {
   return steps.map(({ text, factor, grade, checked, sources }) => ({
-    text: text.replace(/\.$/, ''),
+    text: `${text.charAt(0).toUpperCase()}${text.slice(1)}`.replace(/\.$/, ''),
     factor: factor.replace(/\bin3\b/g, 'in³'),
     grade: checked === 'memory' ? `${grade}, from memory` : grade,
     sources,

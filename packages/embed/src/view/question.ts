@@ -16,6 +16,9 @@ export const parameters: Readonly<Record<Kind, readonly string[]>> = {
 /** Where the API answers each kind of question. */
 const routes: Readonly<Record<Kind, string>> = { measure: 'v1/convert', heat: 'v1/oven-heats', loaf: 'v1/loaves' }
 
+/** Where the same server answers a person. */
+const pages: Readonly<Record<Kind, string>> = { measure: 'measure', heat: 'heat', loaf: 'loaves' }
+
 /**
  * A question out of named texts; empty ones are as if absent, and names that it does not know are left out.
  *
@@ -34,9 +37,23 @@ const below = (base: string, path: string): string => `${base.replace(/\/$/, '')
 /** The address at which the API answers a question. */
 export const apiAddress = (base: string, question: Question): string => below(base, `${routes[question.kind]}?${queryOf(question)}`)
 
+/** The address of the page with the whole working. */
+export const pageAddress = (base: string, question: Question): string => below(base, `${pages[question.kind]}?${queryOf(question)}`)
+
 /** The address of the small page that shows a question's answer; `.svg` for the picture. */
 export const embedAddress = (base: string, question: Question, ending: '' | '.svg' = ''): string =>
   below(base, `embed/${question.kind}${ending}?${queryOf(question)}`)
+
+/**
+ * The question that an address of ours asks, whichever of the pages it names, and the base that it stands below.
+ *
+ * @example questionAt(new URL('https://pottle.example/loaves?coin=penny&year=1680'))?.question.kind   // 'loaf'
+ */
+export function questionAt({ origin, pathname, searchParams }: URL): { base: string; question: Question } | undefined {
+  const [, above, name] = /^(.*?\/)(?:embed\/)?(\w+)(?:\.svg)?$/.exec(pathname) ?? []
+  const kind = (['measure', 'heat', 'loaf'] as const).find((one) => name === one || name === pages[one])
+  return kind && { base: `${origin}${above}`, question: questionOf(kind, (parameter) => searchParams.get(parameter)) }
+}
 
 /** The words of a question while there is no answer: the phrase itself, or the loaf by its coin and kind. */
 export function wordsOf({ kind, asked }: Question): string {

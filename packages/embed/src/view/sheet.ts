@@ -13,7 +13,7 @@ p,ol,li{margin:0;padding:0}
 .band-text,.setting,.imprint,.remark,.senses,.steps,summary{font-size:.875em}
 .card .setting{padding-top:.2em}
 .remark{margin:.3em 0}
-.gauge{display:block;overflow:visible;margin:.25em 0 .35em;font-size:.8em;fill:var(--ink);max-width:30em}
+.gauge{display:block;overflow:visible;margin:.25em 0 .35em;font-size:.8em;fill:var(--ink)}
 .gauge text{text-anchor:middle}
 .gauge .letter{font-style:italic;font-size:1.1em}
 .gauge line{stroke:var(--rule);stroke-width:1}
@@ -22,10 +22,10 @@ p,ol,li{margin:0;padding:0}
 .gauge .band{fill:var(--pottle-band,currentColor);fill-opacity:var(--pottle-band-opacity,.18)}
 .gauge .best{fill:var(--accent);stroke:var(--pottle-paper,none)}
 .senses,.steps{list-style:none}
-.senses li{display:flex;flex-wrap:wrap;align-items:baseline;gap:0 .7em;padding:.2em 0;border-top:1px solid var(--rule)}
+.senses li{display:flex;flex-wrap:wrap;align-items:baseline;gap:0 .6em;padding:.2em 0;border-top:1px solid var(--rule)}
 .senses{border-bottom:1px solid var(--rule);margin:.4em 0}
 .senses b{font-style:italic;font-weight:inherit;min-width:.8em}
-.meaning{flex:1 1 11em}
+.meaning{flex:1 1 7em}
 .share{min-width:4.6em;text-align:end}
 .steps{margin:.3em 0}
 .steps li{padding:.2em 0 .2em 1.1em;text-indent:-1.1em}

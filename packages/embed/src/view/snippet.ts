@@ -1,0 +1,14 @@
+import type { Entry } from './entry.js'
+import { type Question, wordsOf } from './question.js'
+import { h, print } from './tree.js'
+
+/**
+ * The markup that puts an answer into a web page. What stands inside reads well where no script runs: the words, and the answer of today in the
+ * place of the fresh one.
+ *
+ * @example snippet({ kind: 'heat', asked: { phrase: 'a slack oven' } }, entry)   // '<pottle-heat phrase="a slack oven">a slack oven <span slot="answer">(about 140 °C)</span></pottle-heat>'
+ */
+export function snippet(question: Question, { short }: Entry): string {
+  const standIn = h('span', { slot: 'answer' }, `(${short})`)
+  return print(h(`pottle-${question.kind}`, question.asked, `${wordsOf(question)} `, standIn))
+}
