@@ -73,13 +73,25 @@ function collectiveAt(line: Line, at: number, times: number): Value {
     value += more.value * line.value(at)
     end = more.end
   } else if (line.at(end) === the.and && line.is(end + 1, Role.Cardinal)) {
-    value += line.value(end + 1)
-    end += 2
+    const rest = tensAt(line, end + 1)
+    value += rest.value
+    end = rest.end
   } else if (line.is(end, Role.Collective)) {
     value *= line.value(end)
     end++
   }
   return counted(value, pastOf(line, end))
+}
+
+/** *twenty*, *twenty four*, *four and twenty*: a number of one or two words. */
+function tensAt(line: Line, at: number): Value {
+  const value = line.value(at)
+  const next = at + 1
+  if (value < 10 && line.at(next) === the.and && line.is(next + 1, Role.Cardinal) && isTens(line.value(next + 1))) {
+    return counted(value + line.value(next + 1), next + 2)
+  }
+  const ones = isTens(value) && line.is(next, Role.Cardinal) && line.value(next) < 10 && line.at(at).text !== digits
+  return ones ? counted(value + line.value(next), next + 1) : counted(value, next)
 }
 
 function cardinalAt(line: Line, at: number): Value {
@@ -97,12 +109,7 @@ function cardinalAt(line: Line, at: number): Value {
   }
   const more = addedPart(line, next)
   if (more !== null) return counted(value + more.value, more.end)
-  // five and twenty; twenty four
-  if (value < 10 && line.at(next) === the.and && line.is(next + 1, Role.Cardinal) && isTens(line.value(next + 1)))
-    return counted(value + line.value(next + 1), next + 2)
-  if (isTens(value) && line.is(next, Role.Cardinal) && line.value(next) < 10 && line.at(at).text !== digits)
-    return counted(value + line.value(next), next + 1)
-  return counted(value, next)
+  return tensAt(line, at)
 }
 
 const isTens = (value: number): boolean => value >= 20 && value < 100 && value % 10 === 0
@@ -160,48 +167,57 @@ const unarticled = new Set(['scant', 'heaped', 'level'])
 
 /** The amount that starts at a token, with its range and the words that shift it. */
 export function amountAt(line: Line, at: number): Amount | null {
-  let start = at
-  let each = false
-  let qualifier: string | null = null
-  if (!line.is(at, Role.Cardinal | Role.Article | Role.Half | Role.Part | Role.Collective | Role.Each)) {
-    const lead =
-      unarticled.has(line.at(at).qualifier ?? '') && line.at(at + 1).measure !== null
-        ? { qualifier: line.at(at).qualifier, end: at + 1 }
-        : leadingQualifier(line, at)
-    if (lead.qualifier === null) return null
-    qualifier = lead.qualifier
-    start = lead.end
+  const lead = leadAt(line, at)
+  if (lead === null) return null
+  const { each, qualifier } = lead
+  if (lead.bare) return { low: 1, high: 1, start: at, end: lead.end, article: true, each, qualifier }
+  const between = line.at(lead.end) === the.between || line.at(lead.end) === the.from
+  const first = valueAt(line, between ? lead.end + 1 : lead.end)
+  if (first === null) return each ? { low: 1, high: 1, start: at, end: lead.end, article: false, each, qualifier } : null
+  const second = first.article ? null : (listTail(line, first.end) ?? rangeEnd(line, first.end, between))
+  if (second === null) {
+    const { value, end, article } = first
+    return { low: value, high: value, start: at, end, article, each, qualifier }
   }
-  if (line.is(start, Role.Each)) {
-    each = true
-    start++
-    if (line.at(start) === mark.comma && valueAt(line, start + 1) !== null) start++
+  const low = first.value * sharedScore(line, first.value, second)
+  const high = second.value
+  return { low: Math.min(low, high), high: Math.max(low, high), start: at, end: second.end, article: false, each, qualifier }
+}
+
+/** The words before a number: *about*, *every*, *a good* (half). `bare` where they stand for the number, as in *scant pint*. */
+function leadAt(line: Line, at: number): { end: number; qualifier: string | null; each: boolean; bare: boolean } | null {
+  const first = line.at(at)
+  if (line.is(at, numeric) || first === the.between || first === the.from) return { ...pastGood(line, at), each: false, bare: false }
+  if (line.is(at, Role.Each)) {
+    // "ana, one ounce"
+    const comma = line.at(at + 1) === mark.comma && valueAt(line, at + 2) !== null
+    return { end: comma ? at + 2 : at + 1, qualifier: null, each: true, bare: false }
   }
-  const between = line.at(start) === the.between || line.at(start) === the.from
-  if (between) start++
-  // "a good half pint": the word between shifts the half.
-  if (line.is(start, Role.Article) && line.is(start + 1, Role.Qualifier) && line.is(start + 2, Role.Half)) {
-    qualifier = line.at(start + 1).qualifier
-    start += 2
+  if (unarticled.has(first.qualifier ?? '') && line.at(at + 1).measure !== null) {
+    return { end: at + 1, qualifier: first.qualifier, each: false, bare: true }
   }
-  // "scant pint", "heaping spoonful": an article left out.
-  if (line.at(start).measure !== null && unarticled.has(line.at(start - 1).qualifier ?? ''))
-    return { low: 1, high: 1, start: at, end: start, article: true, each, qualifier: line.at(start - 1).qualifier }
-  const first = valueAt(line, start)
-  if (first === null) return each ? { low: 1, high: 1, start: at, end: start, article: false, each, qualifier } : null
-  let { value: low, end } = first
-  let high = low
-  if (!first.article) {
-    const tail = listTail(line, end) ?? (between && line.at(end) === the.and ? valueAt(line, end + 1) : rangeTail(line, end))
-    if (tail !== null) {
-      high = tail.value
-      end = tail.end
-      // "two or three hundred" counts hundreds at both ends.
-      if (low < 13 && high > 100 && high % 100 === 0 && line.is(end - 1, Role.Collective)) low *= 100
-    }
-  }
-  if (high < low) [low, high] = [high, low]
-  return { low, high, start: at, end, article: first.article, each, qualifier }
+  const { qualifier, end } = leadingQualifier(line, at)
+  if (qualifier === null) return null
+  const each = line.is(end, Role.Each)
+  return { end: each ? end + 1 : end, qualifier, each, bare: false }
+}
+
+const numeric = Role.Cardinal | Role.Article | Role.Half | Role.Part | Role.Collective
+
+/** *a good half pint*: the word between shifts the half. */
+function pastGood(line: Line, at: number): { end: number; qualifier: string | null } {
+  const shifted = line.is(at, Role.Article) && line.is(at + 1, Role.Qualifier) && line.is(at + 2, Role.Half)
+  return shifted ? { end: at + 2, qualifier: line.at(at + 1).qualifier } : { end: at, qualifier: null }
+}
+
+const rangeEnd = (line: Line, at: number, between: boolean): Value | null =>
+  between && line.at(at) === the.and ? valueAt(line, at + 1) : rangeTail(line, at)
+
+/** *two or three dozen* counts dozens at both ends; *ten or a dozen* does not. */
+function sharedScore(line: Line, low: number, high: Value): number {
+  const last = line.at(high.end - 1) === the.of ? high.end - 2 : high.end - 1
+  const score = line.is(last, Role.Collective) ? line.value(last) : 1
+  return low < high.value / score ? score : 1
 }
 
 /** *four, five, or six*: the last of a list of numbers. */

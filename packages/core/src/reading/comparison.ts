@@ -149,7 +149,7 @@ function isToTaste(line: Line, at: number): boolean {
   const next = line.at(at + 1)
   if (next === the.you)
     return !line.is(at + 2, Role.Plain) || !['do', 'have', 'did', 'had', 'put', 'take', 'took'].includes(line.at(at + 2).text)
-  return line.is(at + 1, Role.Plain) && next !== the.for && next !== the.in && next !== the.there
+  return line.is(at + 1, Role.Plain) && next.thing === null && next !== the.for && next !== the.in && next !== the.there
 }
 
 /** *as much ale*, *half as much of sugar*, *as many blades of mace*, *as much mace as will lie on a sixpence*. */

@@ -219,6 +219,8 @@ function besideAt(line: Line, at: number, tally: Tally): Clause | null {
   if (found === null) return null
   const part = partOf(line, found.part)
   const end = pastPart(line, found.part)
+  // "six eggs, two white onions"
+  if (part === 'whites' && line.at(found.part + 1).thing !== null && end === found.part + 1) return null
   const removed = removedAt(line, end)
   if (removed > 0) return { effect: 'take', part, count: found.count, end: removed }
   if (found.whole) return null

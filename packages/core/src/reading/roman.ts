@@ -7,7 +7,7 @@ const values: Readonly<Record<string, number>> = { i: 1, j: 1, v: 5, x: 10, l: 5
  * @example romanNumber('xviij')   // 18
  */
 export function romanNumber(folded: string): number {
-  if (folded.length > 9) return 0
+  if (folded.length > 15) return 0
   let total = 0
   let run = 0
   for (let i = 0; i < folded.length; i++) {

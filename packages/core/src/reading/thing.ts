@@ -54,6 +54,8 @@ export interface Thing {
 }
 
 const mostWords = 10
+/** How many times a thing may be *of* another: the syrup of the juice of lemons. */
+const deepest = 2
 
 /** Heads that stand before what they are made of, and after it in our order: *juice of lemons* is lemon juice. */
 const turned = new Set([
@@ -107,7 +109,7 @@ function flowersAt(line: Line, found: Named<ThingWordRow>): ThingWordRow {
 }
 
 /** A noun and the nouns before it that say of what kind: *beef suet*, *almond macaroons*, *syrup of violets*. */
-function nounAt(line: Line, at: number, start: number): Thing | null {
+function nounAt(line: Line, at: number, start: number, depth: number): Thing | null {
   const first = longestName(line, at, 'thing')
   if (first === null) return null
   let { end } = first
@@ -120,15 +122,15 @@ function nounAt(line: Line, at: number, start: number): Thing | null {
     row = more.row
     end = more.end
   }
-  if (row.count === 'joint' && line.at(end) === the.of) {
-    const beast = thingAt(line, end + 1, false)
+  if (row.count === 'joint' && line.at(end) === the.of && depth < deepest) {
+    const beast = thingAt(line, end + 1, false, depth + 1)
     if (beast?.row?.meat) {
       name = `${name} of ${beast.name}`
       return { name, row, start, end: beast.end, names: [name] }
     }
   }
-  if (row.head && line.at(end) === the.of && line.at(end + 1) !== the.a) {
-    const stuff = thingAt(line, end + 1, false)
+  if (row.head && line.at(end) === the.of && line.at(end + 1) !== the.a && depth < deepest) {
+    const stuff = thingAt(line, end + 1, false, depth + 1)
     if (stuff !== null && stuff.row?.count !== 'dish') {
       name = nameOf(row.label, stuff.name)
       return { name, row: shapes.has(row.id) ? stuff.row : row, start, end: stuff.end, names: [name] }
@@ -150,7 +152,7 @@ function unknownAt(line: Line, at: number, start: number): Thing | null {
   let end = at
   while (end < at + 3 && isNameless(line.at(end))) {
     end++
-    const known = nounAt(line, end, end)
+    const known = nounAt(line, end, end, deepest)
     if (known !== null) return { ...known, start, name: `${textOf(line, at, end)} ${known.name}` }
   }
   if (end === at) return null
@@ -168,10 +170,11 @@ function textOf(line: Line, start: number, end: number): string {
  * The thing that starts at a token, behind the words that describe it.
  *
  * @param open whether words that no table knows may be the thing: only where a thing must stand
+ * @param depth how many things this one already is part of
  */
-export function thingAt(line: Line, start: number, open: boolean): Thing | null {
+export function thingAt(line: Line, start: number, open: boolean, depth: number = 0): Thing | null {
   const at = pastDescribing(line, start)
-  return nounAt(line, at, start) ?? (open ? unknownAt(line, at, start) : null)
+  return nounAt(line, at, start, depth) ?? (open ? unknownAt(line, at, start) : null)
 }
 
 /**

@@ -1,0 +1,244 @@
+import { readPhrase } from '@core/reading'
+import { describe, expect, test } from 'vitest'
+
+/** amount: one number, or two for a range. */
+type Row = [phrase: string, amount: number | [number, number] | null, measure: string | null, thing: string | null, more?: object]
+
+function check(rows: Row[]): void {
+  test.each(rows)('%s', (phrase, amount, measure, thing, more = {}) => {
+    const range = amount === null ? null : Array.isArray(amount) ? { low: amount[0], high: amount[1] } : { low: amount, high: amount }
+    expect(readPhrase(phrase)).toMatchObject({ amount: range, measure, thing, ...more })
+  })
+}
+
+describe('weights, vessels, spoons and hands', () => {
+  check([
+    ['a pottle of cream', 1, 'pottle', 'cream', { kind: 'measured', qualifier: null, eggs: null }],
+    ['three quarters of a pound of butter', 0.75, 'pound', 'butter'],
+    ['half a quarter of an ounce of saffron', 0.125, 'ounce', 'saffron'],
+    ['a pound and a half of currants', 1.5, 'pound', 'currant'],
+    ['a pint and half of milk', 1.5, 'pint', 'milk'],
+    ['a pound of flour and a half', 1.5, 'pound', 'flour'],
+    ['two and a half pounds of veal', 2.5, 'pound', 'veal'],
+    ['2 1/2 lb. sugar', 2.5, 'pound', 'sugar'],
+    ['3-1/2 oz. of almonds', 3.5, 'ounce', 'almond'],
+    ['1½ pints of ale', 1.5, 'pint', 'ale'],
+    ['⅔ cup of milk', 2 / 3, 'cup', 'milk'],
+    ['1,200 lb. of salt', 1200, 'pound', 'salt'],
+    ['two-thirds of a cupful of rice', 2 / 3, 'cup', 'rice'],
+    ['six wine-glassfuls of brandy', 6, 'wineglass', 'brandy'],
+    ['a tea cup full of yeast', 1, 'teacup', 'yeast'],
+    ['two table-spoonfuls of vinegar', 2, 'tablespoonful', 'vinegar'],
+    ['a handful or two of sage', [1, 2], 'handful', 'sage'],
+    ['two blades of mace', 2, 'blade', 'mace'],
+    ['a race of ginger', 1, 'race', 'ginger'],
+    ['two cloves of garlic', 2, 'clove', 'garlic'],
+    ['a sage leaf or two', [1, 2], 'leaf', 'sage'],
+    ['a half-peck of pease', 0.5, 'peck', 'pea'],
+    ['cinnamon water, a gill', 1, 'gill', 'cinnamon water'],
+  ])
+})
+
+describe('spellings', () => {
+  check([
+    ['a pynte of creme', 1, 'pint', 'cream'],
+    ['ij pownds of suger', 2, 'pound', 'sugar'],
+    ['halfe an ownce of gynger', 0.5, 'ounce', 'ginger'],
+    ['a quarte of swete mylke', 1, 'quart', 'milk'],
+    ['an vnce of cloues', 1, 'ounce', 'clove'],
+    ['foure sponefulls of vergis', 4, 'spoonful', 'verjuice'],
+    ['a galoun of whyte wyne', 1, 'gallon', 'white wine'],
+    ['half a pound of buttyr', 0.5, 'pound', 'butter'],
+    ['a ſpoonful of ſugar', 1, 'spoonful', 'sugar'],
+    ['ye weight of a groat of saffroun', 1, 'weight of a groat', 'saffron'],
+    ['two handefulles of perseley', 2, 'handful', 'parsley'],
+    ['a pound of reysons of the sunne', 1, 'pound', 'raisin'],
+    ['a spōful of honie', 1, 'spoonful', 'honey'],
+    ['half a pint of Roſe-water', 0.5, 'pint', 'rose water'],
+  ])
+})
+
+describe('numerals', () => {
+  check([
+    ['iiij lb. of flour', 4, 'pound', 'flour'],
+    ['xviij oz. of honey', 18, 'ounce', 'honey'],
+    ['lb. j di of sugar', 1.5, 'pound', 'sugar'],
+    ['iij li. di of rice', 3.5, 'pound', 'rice'],
+    ['℥ ij of cinnamon', 2, 'ounce', 'cinnamon'],
+    ['cinnamon ʒss', 0.5, 'drachm', 'cinnamon'],
+    ['five and twenty pounds of beef', 25, 'pound', 'beef'],
+    ['twenty-four oysters', 24, 'none', 'oyster'],
+    ['three score walnuts', 60, 'none', 'walnut'],
+    ['half a score of nutmegs', 10, 'none', 'nutmeg'],
+    ['half a hundred of oranges', 50, 'none', 'orange'],
+    ['a dozen and a half of figs', 18, 'none', 'fig'],
+    ['two or three hundred oysters', [200, 300], 'none', 'oyster'],
+    ['3-1/2 dozens of oysters', 42, 'none', 'oyster'],
+  ])
+})
+
+describe('ranges and compounds', () => {
+  check([
+    ['two or three pounds of mutton', [2, 3], 'pound', 'mutton'],
+    ['six to eight ounces of suet', [6, 8], 'ounce', 'suet'],
+    ['5-6 ounces of suet', [5, 6], 'ounce', 'suet'],
+    ['four, five, or six lemons', [4, 6], 'none', 'lemon'],
+    ['between two and three quarts of broth', [2, 3], 'quart', 'broth'],
+    ['a lemon or two', [1, 2], 'none', 'lemon'],
+    ['half a pound or three quarters of a pound of bacon', [0.5, 0.75], 'pound', 'bacon'],
+    ['a pint and a gill of milk', 1.25, 'pint', 'milk', { parts: [{ measure: 'pint' }, { measure: 'gill' }] }],
+    ['2lb 3oz of sugar', 2.1875, 'pound', 'sugar'],
+  ])
+})
+
+describe('words that shift an amount', () => {
+  check([
+    ['about a pint of cream', 1, 'pint', 'cream', { qualifier: 'about' }],
+    ['better than a pint of cream', 1, 'pint', 'cream', { qualifier: 'good' }],
+    ['rather more than a pint of cream', 1, 'pint', 'cream', { qualifier: 'good' }],
+    ['a good quart of milk', 1, 'quart', 'milk', { qualifier: 'good' }],
+    ['a good half pint of milk', 0.5, 'pint', 'milk', { qualifier: 'good' }],
+    ['scant pint of milk', 1, 'pint', 'milk', { qualifier: 'scant' }],
+    ['near a quart of milk', 1, 'quart', 'milk', { qualifier: 'about' }],
+    ['two heaped teaspoonfuls of soda', 2, 'teaspoonful', 'soda', { qualifier: 'heaped' }],
+    ['a small handful of thyme', 1, 'handful', 'thyme', { qualifier: 'small' }],
+    ['six large apples', 6, 'none', 'apple', { qualifier: 'large' }],
+  ])
+})
+
+describe('counts', () => {
+  check([
+    ['four lemons', 4, 'none', 'lemon', { kind: 'counted' }],
+    ['half a nutmeg', 0.5, 'none', 'nutmeg'],
+    ['1/3 of a small nutmeg', 1 / 3, 'none', 'nutmeg'],
+    ['the juice of two lemons', 2, 'none', 'lemon', { part: 'juice' }],
+    ['a leg of young pork', 1, 'none', 'leg of pork'],
+    ['two bay leaves', 2, 'none', 'bay leaf'],
+    ['an old cock', 1, 'none', 'cock'],
+  ])
+})
+
+describe('standards, alternatives, and things that share an amount', () => {
+  check([
+    ['a wine pint of cream', 1, 'pint', 'cream', { standard: 'wine' }],
+    ['a pint of cream, wine measure', 1, 'pint', 'cream', { standard: 'wine' }],
+    ['a pound troy of pepper', 1, 'pound', 'pepper', { standard: 'troy' }],
+    ['a wine glass of sack', 1, 'wineglass', 'sack'],
+    ['a quart of sack or white wine', 1, 'quart', 'sack', { alternatives: ['white wine'] }],
+    ['an ounce of cloves and mace', 1, 'ounce', 'clove', { things: ['clove', 'mace'] }],
+    ['half an ounce each of cloves and mace', 0.5, 'ounce', 'clove', { things: ['clove', 'mace'], each: true }],
+    ['sage, rue and mint, of each a handful', 1, 'handful', 'sage', { things: ['sage', 'rue', 'mint'], each: true }],
+    ['ginger and nutmegs, ana, one ounce', 1, 'ounce', 'ginger', { things: ['ginger', 'nutmeg'], each: true }],
+  ])
+})
+
+describe('money', () => {
+  check([
+    ['a penny white loaf grated', 1, 'penny loaf', 'loaf', { kind: 'priced' }],
+    ['two penny loaves', 2, 'penny loaf', 'loaf'],
+    ['two penny loaf', 1, 'twopenny loaf', 'loaf'],
+    ['a rather stale twopenny loaf', 1, 'twopenny loaf', 'loaf'],
+    ['three half-penny rolls', 3, 'halfpenny roll', 'roll'],
+    ['half a penny loaf', 0.5, 'penny loaf', 'loaf'],
+    ['four penny Naples biscuits', 4, 'penny Naples biscuit', 'Naples biscuit'],
+    ['a pennyworth of saffron', 1, 'pennyworth', 'saffron'],
+    ['two pennyworth of saffron', 2, 'pennyworth', 'saffron'],
+    ["a groat's worth of mace", 4, 'pennyworth', 'mace'],
+    ['sixpenny worth of cochineal', 6, 'pennyworth', 'cochineal'],
+  ])
+})
+
+describe('comparisons', () => {
+  check([
+    ['a piece of butter as big as a walnut', 1, 'bigness of a walnut', 'butter', { kind: 'comparison' }],
+    ['butter the size of an egg', 1, 'bigness of an egg', 'butter'],
+    ['the bigness of a walnut of butter', 1, 'bigness of a walnut', 'butter'],
+    ['butter the bigness of two walnuts', 2, 'bigness of a walnut', 'butter'],
+    ['a lump of sugar about as large as a nutmeg', 1, 'bigness of a nutmeg', 'sugar'],
+    ['as much mace as will lie on a sixpence', 1, 'as much as will lie on a sixpence', 'mace'],
+    ["as much cayenne as will lie on a knife's point", 1, 'as much as will lie on the point of a knife', 'cayenne pepper'],
+    ['soda to lie on a shilling', 1, 'as much as will lie on a shilling', 'soda'],
+    ['as much ale', 1, 'as-much', 'ale'],
+    ['half as much lard', 0.5, 'as-much', 'lard'],
+    ['the like quantity of sorrel', 1, 'as-much', 'sorrel'],
+    ['as much sugar as butter', 1, 'as-much', 'sugar', { reference: { thing: 'butter' } }],
+    ['their weight in sugar', 1, 'equal-weight', 'sugar'],
+    ['twice their weight of sugar', 2, 'equal-weight', 'sugar'],
+    ['three quarters of its weight of sugar', 0.75, 'equal-weight', 'sugar'],
+    ['the weight of six eggs in sugar', 6, 'weight-of-eggs', 'sugar'],
+    ['the weight of the whites of four eggs in flour', 4, 'weight-of-egg-whites', 'flour'],
+    ['as many eggs as weigh the sugar', 1, 'equal-weight', 'egg', { reference: { thing: 'sugar' } }],
+    ['the weight of three groats and two pence in pepper', 3.5, 'weight of a groat', 'pepper'],
+  ])
+})
+
+describe('heats, times, lengths and consistencies', () => {
+  test.each([
+    ['a slack oven', 'slow'],
+    ['a very gentle oven', 'very-slow'],
+    ['a pretty quick oven', 'moderate-quick'],
+    ['an oven as hot as for manchet', 'as-for-manchet'],
+    ['as hot an oven as for white bread', 'as-for-bread'],
+    ['the oven, after the household bread is drawn', 'after-bread'],
+    ['let not your oven be too hot', 'other'],
+    ['an ouen whose heate is declining', null],
+    ['a declyning ouen', 'falling'],
+    ['a slow fire', 'slow'],
+  ])('%s', (phrase, heatClass) => {
+    if (heatClass === null) expect(() => readPhrase(phrase)).toThrow()
+    else expect(readPhrase(phrase)).toMatchObject({ kind: 'heat', heatClass })
+  })
+
+  test.each([
+    ['an hour and a half', 90, 90],
+    ['a quarter of an hour', 15, 15],
+    ['an houre or two', 60, 120],
+    ['three or four days', 4320, 5760],
+    ['five or six minutes', 5, 6],
+  ])('%s', (phrase, low, high) => {
+    expect(readPhrase(phrase)).toMatchObject({ kind: 'time', minutes: { low, high } })
+  })
+
+  check([
+    ['a Paternoster while', 1, 'paternoster while', null, { kind: 'time' }],
+    ['a mile-way', 1, 'mile way', null, { kind: 'time' }],
+    ['two fingers broad', 2, 'finger', null, { kind: 'length' }],
+    ['an inch and a half thick', 1.5, 'inch', null, { kind: 'length' }],
+    ['as thick as a crown piece', 1, 'thickness of a crown', null, { kind: 'length' }],
+    ['as thick as a pancake batter', null, 'consistency of batter', 'batter', { kind: 'consistency' }],
+    ['the thickness of good cream', null, 'consistency of cream', 'cream', { kind: 'consistency' }],
+  ])
+})
+
+describe('words that gave nothing', () => {
+  const unreadOf = (phrase: string): string[] => readPhrase(phrase).unread.map(({ start, end }) => phrase.slice(start, end))
+
+  test('an unknown thing is passed on as it stands, and said to be unknown', () => {
+    expect(readPhrase('a pottle of glimmerwort').thing).toBe('glimmerwort')
+    expect(unreadOf('a pottle of glimmerwort')).toEqual(['glimmerwort'])
+  })
+
+  test('words beside the measure are named', () => {
+    expect(unreadOf('a pint of cream for Mistress Dorothy')).toEqual(['for', 'Mistress', 'Dorothy'])
+  })
+
+  test('how a thing is dressed is no lack', () => {
+    expect(unreadOf('a pound of almonds, blanched and beaten')).toEqual([])
+  })
+
+  test.each(['', '   ', 'butter', 'three', 'the steward of Saltmarsh Hall'])('"%s" states nothing', (phrase) => {
+    expect(() => readPhrase(phrase)).toThrow(expect.objectContaining({ code: 'unreadable' }))
+  })
+
+  test('the error names the words and the nearest measures', () => {
+    try {
+      readPhrase('one gallum of xyz')
+    } catch (error) {
+      expect(error).toMatchObject({ code: 'unreadable', words: { unread: ['gallum', 'xyz'], nearest: expect.arrayContaining(['gallon']) } })
+    }
+  })
+
+  test('a phrase has at most 1000 characters', () => {
+    expect(() => readPhrase('a'.repeat(1001))).toThrow(expect.objectContaining({ code: 'bad-option' }))
+  })
+})

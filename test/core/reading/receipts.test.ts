@@ -1,0 +1,101 @@
+import { readReceipt } from '@core/reading'
+import { describe, expect, test } from 'vitest'
+
+const found = (text: string): string[] =>
+  readReceipt(text).measures.map(
+    ({ amount, measure, thing }) =>
+      `${amount ? (amount.low === amount.high ? amount.low : `${amount.low}-${amount.high}`) : '?'} ${measure} ${thing}`,
+  )
+
+describe('a receipt of Saltmarsh Hall', () => {
+  const text = [
+    'Take halfe a pecke of fine flower, iij pounds of currans, a pinte of good ale yest, ten egges, leauing out foure of the whites, and a',
+    'little salt; knead it with as much warme milke as will make it a stiffe paste. Let it lye an houre and a halfe before the fire, then make',
+    'it in two great cakes an inch thick, and set them in an ouen as hot as for manchet. They will be baked in two houres. Eate them twice a day.',
+  ].join(' ')
+  const reading = readReceipt(text)
+
+  test('finds the measures in order', () => {
+    expect(found(text)).toEqual(['0.5 peck flour', '3 pound currant', '1 pint yeast', '10 none egg'])
+    expect(reading.measures.at(-1)?.eggs).toEqual({ whole: 6, yolks: 4, whites: 0 })
+  })
+
+  test('finds heats, times and lengths', () => {
+    expect(reading.heats).toMatchObject([{ phrase: 'an ouen as hot as for manchet', heat: 'as-for-manchet' }])
+    expect(reading.times.map(({ minutes }) => minutes)).toEqual([
+      { low: 90, high: 90 },
+      { low: 120, high: 120 },
+    ])
+    expect(reading.lengths).toMatchObject([{ phrase: 'an inch thick', measure: 'inch' }])
+  })
+
+  test('names what has no amount, once', () => {
+    expect(reading.unmeasured.map(({ thing }) => thing)).toEqual(['salt', 'milk', 'paste'])
+  })
+})
+
+describe('words that lean on earlier words', () => {
+  test.each([
+    ['Six pounds of plums, three of sugar, one of honey.', ['6 pound plum', '3 pound sugar', '1 pound honey']],
+    ['Two wine-glassfuls of basil vinegar, one ditto of walnut ketchup.', ['2 wineglass basil vinegar', '1 wineglass ketchup']],
+    ['A pound of suet, ditto flour, ditto raisins.', ['1 pound suet', '1 pound flour', '1 pound raisin']],
+    [
+      'To every gallon of water a pound of honey; boil it; to every gallon put a pint of ale.',
+      ['1 gallon water', '1 pound honey', '1 gallon water', '1 pint ale'],
+    ],
+  ])('%s', (text, expected) => {
+    expect(found(text)).toEqual(expected)
+  })
+
+  test('the like of the same points back', () => {
+    const { measures } = readReceipt('Take half a pound of almonds, as much pine kernels, and the like quantity of dates.')
+    expect(measures.map(({ reference }) => reference?.thing)).toEqual([undefined, 'almond', 'pine kernel'])
+    expect(measures[1]?.reference?.amount).toEqual({ low: 0.5, high: 0.5 })
+  })
+})
+
+describe('lists', () => {
+  test.each([
+    [
+      'Sugar, 3 oz.; candied peel, 2 oz.; brandy, 1 wineglassful; eggs, 5: 2 hours.',
+      ['3 ounce sugar', '2 ounce candied peel', '1 wineglass brandy', '5 none egg'],
+    ],
+    ['1 lb. butter. 2 cupfuls sugar. 1 teaspoonful soda. 6 eggs.', ['1 pound butter', '2 cup sugar', '1 teaspoonful soda', '6 none egg']],
+    ['Figs a pound, raisins of the sun stoned a pound, mace an ounce bruised.', ['1 pound fig', '1 pound raisin', '1 ounce mace']],
+    ['Suet, currants and crumbs, each 8 oz.', ['8 ounce suet']],
+    ['2 lb flour\n1 pint milk\n3 eggs', ['2 pound flour', '1 pint milk', '3 none egg']],
+  ])('%s', (text, expected) => {
+    expect(found(text)).toEqual(expected)
+  })
+})
+
+describe('numbers that measure no ingredient', () => {
+  test.each([
+    'Turn them three or four times.',
+    'See page 33, and the 4th receipt of chapter vi.',
+    'This will make three dozen of cakes and serve ten persons.',
+    'Cut it in two, and lay it in a dish.',
+    'Boil it in two or three waters.',
+    'Roll it out with a pint bottle, and cut it with a wine glass.',
+    'Roll them into balls the size of a walnut.',
+    'Boil it till it will bear an egg.',
+    'It costs sixpence.',
+    'He came in the year 1672.',
+  ])('%s', (text) => {
+    expect(found(text)).toEqual([])
+  })
+
+  test('how often is not how long', () => {
+    expect(readReceipt('Stir it twice a day, and every hour a little.').times).toEqual([])
+  })
+})
+
+test('offsets are UTF-16 offsets into the text as it was given', () => {
+  const text = '🥚 A poſſet of Saltmarſh: take ſix ſpoonfuls of ſack, and ½ pint of cream'
+  for (const { start, end, phrase } of readReceipt(text).measures) expect(text.slice(start, end)).toBe(phrase)
+  expect(found(text)).toEqual(['6 spoonful sack', '0.5 pint cream'])
+})
+
+test('a text that is none is refused', () => {
+  expect(() => readReceipt(undefined as unknown as string)).toThrow(expect.objectContaining({ code: 'bad-option' }))
+})
