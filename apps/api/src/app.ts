@@ -1,14 +1,13 @@
 import { PottleError } from '@pottle/core'
 import { Hono } from 'hono'
-import { compress } from 'hono/compress'
-import { methodNotAllowed } from 'hono/method-not-allowed'
 import { describeRoutes } from './contract/index.js'
-import { keepForRelease } from './http/cache.js'
-import { commonHeaders } from './http/headers.js'
+import { embeds } from './embed/index.js'
+import { keptForRelease, notModified } from './http/cache.js'
 import { limitRate } from './http/limit.js'
 import { type LogEntry, logRequests } from './http/log.js'
+import { answerUnrouted } from './http/methods.js'
 import { ProblemError, problem, problemFrom } from './http/problem.js'
-import { respondWithProblem } from './http/respond.js'
+import { respond, respondWithProblem, withCommon } from './http/respond.js'
 import { mount, type Route } from './http/route.js'
 import { bakePlansRoute } from './routes/bake-plans.js'
 import { liquidHeatsRoute, sugarHeightsRoute } from './routes/boiling.js'
@@ -59,12 +58,6 @@ export interface AppOptions {
   readonly ready?: () => boolean
 }
 
-/** Compression costs a pass over the body, so it is only reached by those who ask for it. */
-function compressOnRequest(): ReturnType<typeof compress> {
-  const compressed = compress()
-  return (context, next) => (context.req.header('accept-encoding')?.includes('gzip') ? compressed(context, next) : next())
-}
-
 /** The app by itself, without a server: any host that speaks fetch can serve it. */
 export function createApp({ log, logFault = console.error, requestsPerMinute, ready }: AppOptions = {}): Hono {
   const app = new Hono()
@@ -72,24 +65,13 @@ export function createApp({ log, logFault = console.error, requestsPerMinute, re
   const document = JSON.stringify(describeRoutes(routes, version))
 
   if (log) app.use(logRequests(log))
-  app.use(commonHeaders())
-  app.use(
-    methodNotAllowed({
-      app,
-      onMethodNotAllowed: (context, methods) => {
-        context.header('Allow', [...methods, 'OPTIONS'].join(', '))
-        if (context.req.method === 'OPTIONS') return context.body(null, 204)
-        const detail = `${context.req.path.slice(0, 200)} answers ${methods.join(', ')}`
-        return respondWithProblem(context, problem('method-not-allowed', detail))
-      },
-    }),
-  )
   if (requestsPerMinute) app.use('/v1/*', limitRate(requestsPerMinute))
-  app.use(compressOnRequest())
   for (const route of routes) mount(app, route)
-  app.get('/openapi.json', (context) => keepForRelease(context) ?? context.body(document, 200, { 'content-type': 'application/json' }))
+  const kept = withCommon({ ...keptForRelease(), 'content-type': 'application/json' })
+  app.get('/openapi.json', (context) => notModified(context, kept) ?? respond(context, document, 200, kept))
+  app.route('/', embeds)
 
-  app.notFound((context) => respondWithProblem(context, problem('not-found', `there is nothing at ${context.req.path.slice(0, 200)}`)))
+  app.notFound(answerUnrouted(app))
   app.onError((error, context) => {
     if (error instanceof ProblemError) return respondWithProblem(context, error.problem)
     if (error instanceof PottleError)

@@ -1,5 +1,6 @@
 import type { MiddlewareHandler } from 'hono'
 import { routePath } from 'hono/route'
+import { keepRequestId } from './requestId.js'
 
 /** One request as the log keeps it: which route, never what was asked or by whom. */
 export interface LogEntry {
@@ -15,10 +16,11 @@ export interface LogEntry {
 export function logRequests(write: (entry: LogEntry) => void): MiddlewareHandler {
   return async (context, next) => {
     const start = performance.now()
+    const id = keepRequestId(context)
     await next()
     write({
       time: new Date().toISOString(),
-      id: context.res.headers.get('x-request-id') ?? '',
+      id,
       method: context.req.method,
       route: routePath(context, -1),
       status: context.res.status,

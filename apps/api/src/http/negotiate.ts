@@ -9,7 +9,8 @@ import { ProblemError, problem } from './problem.js'
  * @throws ProblemError 406 that lists the types to be had
  */
 export function negotiate<Type extends string>(context: Context, types: readonly [Type, ...Type[]]): Type {
-  if (context.req.header('accept') === undefined) return types[0]
+  const header = context.req.header('accept')
+  if (header === undefined || header === '*/*' || header === types[0]) return types[0]
   const chosen = accepts(context, { header: 'Accept', supports: [...types], default: '', match: bestOf })
   if (chosen !== '') return chosen as Type
   const detail = `ask for one of ${types.join(', ')}`
@@ -29,7 +30,7 @@ function covers(pattern: string, type: string): boolean {
 /** How much a type is wanted: by the narrowest range that covers it, as RFC 9110 says. */
 function weightOf(type: string, wanted: readonly Wanted[]): number {
   const covering = wanted
-    .filter((one) => covers(one.type, type))
+    .filter((one) => covers(one.type.toLowerCase(), type))
     .sort((a, b) => b.type.replaceAll('*', '').length - a.type.replaceAll('*', '').length)
   return covering[0]?.q ?? 0
 }

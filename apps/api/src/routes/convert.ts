@@ -5,6 +5,7 @@ import { fit, mediaType, parseJson, readJson } from '../http/body.js'
 import type { Exact } from '../http/exact.js'
 import { answerLines, type Line } from '../http/ndjson.js'
 import { ProblemError, problem, problemFrom } from '../http/problem.js'
+import { respond, withCommon } from '../http/respond.js'
 import { route } from '../http/route.js'
 
 const fields = {
@@ -65,6 +66,7 @@ function answerLine({ number, text, tooLong }: Line): unknown {
 const json = 'application/json'
 const ndjson = 'application/x-ndjson'
 const most = 1000
+const streamed = withCommon({ 'cache-control': 'no-store', 'content-type': ndjson })
 
 function answerAll(requests: readonly unknown[]): unknown[] {
   if (requests.length > most) {
@@ -102,7 +104,7 @@ export const convertManyRoute = route({
   handle: async ({ context }) => {
     if (mediaType(context, [json, ndjson]) === ndjson) {
       const body = (context.req.raw.body ?? []) as AsyncIterable<Uint8Array>
-      return context.body(answerLines(body, answerLine), 200, { 'content-type': ndjson })
+      return respond(context, answerLines(body, answerLine), 200, streamed)
     }
     const requests = await readJson(context, z.unknown())
     if (Array.isArray(requests)) return answerAll(requests)

@@ -1,0 +1,47 @@
+import type { Context, Hono } from 'hono'
+import { TrieRouter } from 'hono/router/trie-router'
+import { problem } from './problem.js'
+import { respond, respondWithProblem, withCommon } from './respond.js'
+
+/** A preflight's answer may be kept for a day: what the API allows does not change between releases. */
+const preflightSeconds = '86400'
+
+/** Every address of the app with the methods that it answers. */
+function methodsByPath(app: Hono): (path: string) => readonly string[] {
+  const paths = new Map<string, string[]>()
+  for (const { path, method } of app.routes) {
+    if (method === 'ALL') continue
+    paths.set(path, [...(paths.get(path) ?? []), ...(method === 'GET' ? ['GET', 'HEAD'] : [method])])
+  }
+  const router = new TrieRouter<readonly string[]>()
+  for (const [path, methods] of paths) router.add('ALL', path, methods)
+  return (path) => [...new Set(router.match('ALL', path)[0].flatMap(([methods]) => methods))]
+}
+
+function preflight(context: Context, allow: string): Response {
+  const own = {
+    allow,
+    'access-control-allow-methods': allow,
+    'access-control-allow-headers': 'Accept, Content-Type, If-None-Match, X-Request-Id',
+    'access-control-max-age': preflightSeconds,
+  }
+  return respond(context, null, 204, withCommon(own))
+}
+
+/**
+ * Answers what no route answered: OPTIONS and CORS preflights (Fetch Standard, section 3.2.2) with what the address allows, other methods with
+ * 405 and `Allow`, and an address that is none with 404.
+ */
+export function answerUnrouted(app: Hono): (context: Context) => Response {
+  let methodsAt: ((path: string) => readonly string[]) | undefined
+  return (context) => {
+    methodsAt ??= methodsByPath(app)
+    const { path, method } = context.req
+    const methods = methodsAt(path)
+    const shown = path.slice(0, 200)
+    if (methods.length === 0) return respondWithProblem(context, problem('not-found', `there is nothing at ${shown}`))
+    const allow = [...methods, 'OPTIONS'].join(', ')
+    if (method === 'OPTIONS') return preflight(context, allow)
+    return respondWithProblem(context, problem('method-not-allowed', `${shown} answers ${allow}`), { allow })
+  }
+}
