@@ -21,6 +21,9 @@ function fitIn(vessel: Vessel, batch: number): DishFit {
   return { id, label, volume: Math.round(volume), fills: Number(fills.toPrecision(4)), count, full: Number(full.toPrecision(4)), text }
 }
 
+/** Beyond so many small tins the batch is not for tins: a brewing, a pickle for the year. Judgement. */
+const mostTins = 60
+
 /** *six small or two large*: the batch in either size of a common tin. */
 function sayPair(small: DishFit, large: DishFit): string {
   return `${spell(small.count)} small or ${spell(large.count)} large`
@@ -35,7 +38,7 @@ export function fitDishes(dishes: readonly Vessel[], room: Total | null): Sheet[
   if (!room) return { fits: [], text: null }
   if (dishes.length === 0) {
     const [small, large] = commonPair().map((vessel) => fitIn(vessel, room.best))
-    return { fits: [small!, large!], text: sayPair(small!, large!) }
+    return { fits: [small!, large!], text: small!.count <= mostTins ? sayPair(small!, large!) : null }
   }
   const fits = dishes.length === 1 ? [fitIn(dishes[0]!, room.best)] : shared(dishes, room.best)
   return { fits, text: fits.map(({ text }) => text).join(' and ') }

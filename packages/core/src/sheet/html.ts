@@ -136,7 +136,7 @@ export function sheetToHtml(sheet: Sheet): string {
   )
   const parts = [
     `<header><h1>${escaped(title)}</h1><p>${escaped(saySetting(sheet))}; ${escaped(sheet.scale.text)}</p></header>`,
-    items(notes.map((note) => `<li>${escaped(note)}</li>`)),
+    notes.map((note) => `<p class="note">${escaped(note)}</p>`).join('\n'),
     words(sheet),
     ledger(sheet),
     pair.trim() ? `<div class="pair">${pair}</div>` : '',

@@ -36,7 +36,8 @@ function alike(found: Found, { reading }: Settled, times: Range): Settled {
  */
 export function settle(found: Found, earlier: Earlier): Settled {
   const { reference, measure, thing } = found
-  if (!reference || (measure !== 'as-much' && measure !== 'equal-weight')) return { reading: found }
+  if (measure !== 'as-much' && measure !== 'equal-weight') return { reading: found }
+  if (!reference) throw noAnswer('text', `the text gives no amount of what it is to be as much as; say how much ${thing ?? 'of it'}`)
   if (isEgg(reference)) return { reading: found }
   const pointed = earlierOf(reference, earlier)
   const times = found.amount ?? { low: 1, high: 1 }

@@ -13,19 +13,29 @@ export function saySetting({ setting }: Sheet): string {
   return `${place}, ${setting.year ?? 'no year given'}`
 }
 
-/** `233 to 291 ml`; one figure where both ends are the same. */
-export function sayBand({ low, best, high, unit }: Value): string {
-  const [from, to] = [short(low), short(high)]
-  const name = unit === 'each' ? '' : ` ${unit}`
-  return from === to ? `${short(best)}${name}` : `${from} to ${to}${name}`
+/** From here on grams are told in kilograms and millilitres in litres. */
+const large = 2000
+const larger: Readonly<Record<string, string>> = { g: 'kg', ml: 'litres' }
+
+/** The unit that a value is read in, and how many of its base unit that is. */
+function readIn({ best, unit }: Value): { readonly name: string; readonly of: number } {
+  const name = best >= large ? larger[unit] : undefined
+  return name ? { name: ` ${name}`, of: 1000 } : { name: unit === 'each' ? '' : ` ${unit}`, of: 1 }
 }
 
-/** `about 803 g (779 to 937 g, nine times in ten)`. */
+/** `233 to 291 ml`; one figure where both ends are the same. */
+export function sayBand(value: Value): string {
+  const { name, of } = readIn(value)
+  const [from, to] = [short(value.low / of), short(value.high / of)]
+  return from === to ? `${short(value.best / of)}${name}` : `${from} to ${to}${name}`
+}
+
+/** `about 803 g (779 to 937 g, 90 times in 100)`. */
 export function sayTotal(value: Value): string {
-  const { low, best, high, unit, coverage } = value
-  return low === high
-    ? `${short(best)} ${unit}`
-    : `about ${short(best)} ${unit} (${sayBand(value)}, ${Math.round(coverage * 100)} times in 100)`
+  const { low, best, high, coverage } = value
+  const { name, of } = readIn(value)
+  const figure = `${short(best / of)}${name}`
+  return low === high ? figure : `about ${figure} (${sayBand(value)}, ${Math.round(coverage * 100)} times in 100)`
 }
 
 /** What goes in at a step: the thing and how much of it; eggs name themselves. */

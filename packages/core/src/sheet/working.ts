@@ -47,9 +47,9 @@ export function countedOut({ reading, kernel }: Worked, known: Known, by: number
   if (!tale && (reading.kind !== 'counted' || !reading.amount)) return null
   const count = tale?.best ?? (by * (1 + reading.amount!.high / reading.amount!.low)) / 2
   const rounded = roundWithin(count, pieceSteps, pieceReach)
-  const weighed = onScales({ ...known, volume: undefined })
+  const weighed = onScales({ ...known, liquid: false })
   const text = `${inFractions(rounded)}${weighed ? ` (${weighed.text})` : ''}`
-  const value = known.mass ? toValue('mass', known.mass) : toValue('count', tale!)
+  const value = known.mass ? toValue('mass', known.mass) : tale ? toValue('count', tale) : toValue('volume', known.volume!)
   return { amount: rounded, unit: 'each', text, metric: null, value, moved: moved(rounded, count) }
 }
 
