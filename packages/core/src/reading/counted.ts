@@ -1,8 +1,9 @@
-import { type Amount, rangeTail } from './amount.js'
+import type { Amount } from './amount.js'
+import type { Line } from './line.js'
 import { type Context, type Statement, statement } from './statement.js'
 import { type Thing, thingAt } from './thing.js'
-import type { Line } from './tokens.js'
 import { pastQualifiers } from './unit.js'
+import { rangeTail } from './value.js'
 import { the } from './vocabulary.js'
 import { Role } from './word.js'
 

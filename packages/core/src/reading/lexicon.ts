@@ -1,5 +1,6 @@
 import { numbers, particles, spellings } from '../tables/index.js'
 import { allNames, type NameRow } from './names.js'
+import { qualifierOf, rolesOf } from './roles.js'
 import { romanNumber } from './roman.js'
 import { consonantFrame, fold, singulars, spellingKey, unstroked } from './spelling.js'
 import { type Branch, Leads, newWord, numeral, Role, type Word } from './word.js'
@@ -7,45 +8,6 @@ import { type Branch, Leads, newWord, numeral, Role, type Word } from './word.js
 /** Words met so far, under the spelling they were met in. Bounded, because a hostile text can hold any number of spellings. */
 const cacheSize = 1 << 15
 const longestWord = 40
-
-const qualifiers = new Set(['about', 'above', 'below', 'good', 'large', 'small', 'heaped', 'level'])
-
-const roleOf: Readonly<Record<string, number>> = {
-  article: Role.Article,
-  each: Role.Each,
-  determiner: Role.Determiner,
-  about: Role.Qualifier,
-  above: Role.Qualifier,
-  below: Role.Qualifier,
-  good: Role.Qualifier | Role.Describing,
-  large: Role.Qualifier | Role.Describing,
-  small: Role.Qualifier | Role.Describing,
-  heaped: Role.Qualifier | Role.Describing,
-  level: Role.Qualifier | Role.Describing,
-  describing: Role.Describing,
-  adverb: Role.Adverb,
-  weight: Role.Weight,
-  quantity: Role.Quantity,
-  alike: Role.Alike,
-  twice: Role.Twice,
-  size: Role.Size,
-  yolk: Role.Yolk,
-  white: Role.White | Role.Describing,
-  without: Role.Without,
-  removing: Role.Without | Role.Removing,
-  keeping: Role.Without | Role.Keeping,
-  part: Role.PartOf,
-  oven: Role.Oven,
-  heat: Role.Heat,
-  degree: Role.Degree,
-  standard: Role.Standard,
-  dimension: Role.Dimension,
-  vague: Role.Vague,
-  plain: Role.Plain,
-}
-
-/** The qualifiers as readings name them: *above* is what a good measure does, *below* what a scant one does. */
-const nameOfQualifier: Readonly<Record<string, string>> = { above: 'good', below: 'scant' }
 
 function fraction(text: string): number {
   const [over, under] = text.split('/')
@@ -160,9 +122,9 @@ export class Lexicon {
 
   #addRole(text: string, group: string): void {
     const word = this.#word(text)
-    word.roles |= roleOf[group] ?? 0
+    word.roles |= rolesOf(group)
     if (group === 'beginner') word.leads |= Leads.Statement
-    if (qualifiers.has(group)) word.qualifier = nameOfQualifier[group] ?? group
+    word.qualifier = qualifierOf(group) ?? word.qualifier
   }
 
   #addNames(): void {

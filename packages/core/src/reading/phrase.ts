@@ -1,11 +1,12 @@
 import { badOption, PottleError } from '../error.js'
 import { nearestTo } from '../nearest.js'
 import { words as measureWords } from '../tables/index.js'
+import type { Line } from './line.js'
 import { readLine } from './reader.js'
 import type { Reading } from './reading.js'
 import { readingOf } from './report.js'
 import type { Statement } from './statement.js'
-import { type Line, scan } from './tokens.js'
+import { scan } from './tokens.js'
 import { lexicon } from './vocabulary.js'
 import { Role } from './word.js'
 

@@ -1,8 +1,9 @@
 import type { MeasureWordRow } from '../tables/index.js'
 import type { Amount } from './amount.js'
+import type { Line } from './line.js'
+import { longestName, type Named } from './lookup.js'
 import { type Context, type Statement, statement } from './statement.js'
-import { longestName, type Named, severalOf, sharedThings, thingAt, unknownFrom } from './thing.js'
-import type { Line } from './tokens.js'
+import { severalOf, sharedThings, thingAt, unknownFrom } from './thing.js'
 import { the } from './vocabulary.js'
 import { Role } from './word.js'
 

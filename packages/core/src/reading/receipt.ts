@@ -1,10 +1,11 @@
 import { badOption } from '../error.js'
+import type { Line } from './line.js'
 import { readLine } from './reader.js'
 import type { Found, FoundHeat, FoundThing, FoundTime, ReceiptReading } from './reading.js'
 import { addDetails, type Mutable, nothing, referenceOf, spanOf } from './report.js'
 import type { Statement } from './statement.js'
 import type { Thing } from './thing.js'
-import { type Line, scan } from './tokens.js'
+import { scan } from './tokens.js'
 import { lexicon } from './vocabulary.js'
 
 /**

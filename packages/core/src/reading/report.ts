@@ -1,6 +1,6 @@
+import type { Line } from './line.js'
 import type { Reading, Span } from './reading.js'
 import type { Statement } from './statement.js'
-import type { Line } from './tokens.js'
 import { Role } from './word.js'
 
 /** No spans at all. */

@@ -1,7 +1,8 @@
 import type { Amount } from './amount.js'
+import type { Line } from './line.js'
+import { longestName } from './lookup.js'
 import { type Context, once, type Statement, statement } from './statement.js'
-import { longestName, thingAt } from './thing.js'
-import type { Line } from './tokens.js'
+import { thingAt } from './thing.js'
 import { the } from './vocabulary.js'
 import { Role } from './word.js'
 

@@ -99,16 +99,16 @@ export function spellingKey(folded: string): string {
   if (key.length > 3 && key.endsWith('e')) key = key.slice(0, -1)
   const last = key[key.length - 1]!
   if (key.length < 5 || !'lrnm'.includes(last)) return key
-  let stem = key.length - 1
-  while (stem > 2 && isVowel(key[stem - 1])) stem--
-  return [...key.slice(0, stem)].some(isVowel) ? key.slice(0, stem) + last : key
+  if (!isVowel(key[key.length - 2])) return key
+  const stem = key.slice(0, -2)
+  return [...stem].some(isVowel) ? stem + last : key
 }
 
 /** The consonants of a long word behind its first letter: the last resort for `safiron` and `cinnamum`. Short words have too few to go by. */
 export function consonantFrame(key: string): string | null {
   let frame = key[0]!
   for (let i = 1; i < key.length; i++) if (!isVowel(key[i])) frame += key[i]
-  return key.length >= 6 && frame.length >= 4 ? frame : null
+  return key.length >= 7 && frame.length >= 5 ? frame : null
 }
 
 /** The singulars that a plural may come from, the likeliest first. */

@@ -1,6 +1,6 @@
+import type { Line } from './line.js'
 import type { AmountPart, EggParts, HeatClass, Range, ReadingKind } from './reading.js'
 import type { Thing } from './thing.js'
-import type { Line } from './tokens.js'
 
 /** A reading while it is still a stretch of tokens. */
 export interface Statement {

@@ -1,44 +1,8 @@
-import { type MeasureWordRow, type ThingWordRow, things } from '../tables/index.js'
-import type { Line } from './tokens.js'
+import { type ThingWordRow, things } from '../tables/index.js'
+import type { Line } from './line.js'
+import { longestName, type Named } from './lookup.js'
 import { the } from './vocabulary.js'
-import { type Branch, Leads, mark, Role, type Word } from './word.js'
-
-/** A name found in the tables and the token after it. */
-export interface Named<Row> {
-  readonly row: Row
-  readonly end: number
-}
-
-type Field = 'measure' | 'length' | 'object' | 'coin' | 'thing'
-interface Rows {
-  measure: MeasureWordRow
-  length: MeasureWordRow
-  object: MeasureWordRow
-  coin: MeasureWordRow
-  thing: ThingWordRow
-}
-
-const leads = { measure: Leads.Measure, length: Leads.Length, object: Leads.Object, coin: Leads.Coin, thing: Leads.Thing } as const
-
-/** The longest name of a kind that starts at a token. */
-export function longestName<F extends Field>(line: Line, at: number, field: F): Named<Rows[F]> | null {
-  const first = line.at(at)
-  if ((first.leads & leads[field]) === 0) return null
-  let row: Rows[F] | null = first[field] as Rows[F] | null
-  let end = at + 1
-  let branch: Branch | undefined = first
-  for (let next = at + 1; branch?.next; next++) {
-    const word = line.at(next)
-    if ((word.leads & Leads.Onward) === 0) break
-    branch = branch.next.get(word)
-    const longer = branch?.[field]
-    if (longer) {
-      row = longer as Rows[F]
-      end = next + 1
-    }
-  }
-  return row === null ? null : { row, end }
-}
+import { mark, Role, type Word } from './word.js'
 
 /** A thing as the text names it. */
 export interface Thing {
@@ -54,6 +18,7 @@ export interface Thing {
 }
 
 const mostWords = 10
+
 /** How many times a thing may be *of* another: the syrup of the juice of lemons. */
 const deepest = 2
 
@@ -74,6 +39,7 @@ const turned = new Set([
   'suet',
   'marrow',
 ])
+
 /** Heads that say only in what shape a thing comes. */
 const shapes = new Set(['powder', 'leaf'])
 

@@ -1,8 +1,9 @@
 import type { MeasureWordRow } from '../tables/index.js'
-import { type Amount, addedPart, rangeTail } from './amount.js'
+import type { Amount } from './amount.js'
+import type { Line } from './line.js'
+import type { Named } from './lookup.js'
 import { type Context, type Statement, statement } from './statement.js'
-import type { Named } from './thing.js'
-import type { Line } from './tokens.js'
+import { addedPart, rangeTail } from './value.js'
 import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
 

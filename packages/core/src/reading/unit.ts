@@ -1,6 +1,7 @@
 import type { MeasureWordRow } from '../tables/index.js'
-import { longestName, type Named, thingAt } from './thing.js'
-import type { Line } from './tokens.js'
+import type { Line } from './line.js'
+import { longestName, type Named } from './lookup.js'
+import { thingAt } from './thing.js'
 import { the } from './vocabulary.js'
 import { Role } from './word.js'
 

@@ -1,0 +1,79 @@
+import { multipleAt } from './alike.js'
+import { heapAt, heaped } from './heap.js'
+import type { Line } from './line.js'
+import { longestName } from './lookup.js'
+import { bigness, objectAt, sizeAt } from './size.js'
+import { type Context, once, type Statement, statement } from './statement.js'
+import { type Thing, thingAt } from './thing.js'
+import { the } from './vocabulary.js'
+import { Role } from './word.js'
+
+/** What makes *as much as* a quantity that no table can give: *as will make it stiff*, *as you please*. */
+function isToTaste(line: Line, at: number): boolean {
+  if (line.at(at) !== the.as) return false
+  const next = line.at(at + 1)
+  if (next === the.you)
+    return !line.is(at + 2, Role.Plain) || !['do', 'have', 'did', 'had', 'put', 'take', 'took'].includes(line.at(at + 2).text)
+  return line.is(at + 1, Role.Plain) && next.thing === null && next !== the.for && next !== the.in && next !== the.there
+}
+
+/** *as much ale*, *half as much of sugar*, *as many blades of mace*, *as much mace as will lie on a sixpence*. */
+export function asMuchAt(context: Context, start: number): Statement | null {
+  const { line } = context
+  const times = line.at(start) === the.as || line.at(start) === the.so ? null : multipleAt(line, start)
+  let at = times?.end ?? start
+  if ((line.at(at) !== the.as && line.at(at) !== the.so) || (line.at(at + 1) !== the.much && line.at(at + 1) !== the.many)) return null
+  at += 2
+  if (line.at(at) === the.more) at++
+  const early = line.at(at) === the.as ? heapAt(line, at + 1) : null
+  if (early !== null) {
+    const of = line.at(early.end) === the.of ? thingAt(line, early.end + 1, true) : null
+    return heaped(early.on, of?.name ?? null, start, of?.end ?? early.end)
+  }
+  if (line.at(at) === the.as) return asBigAs(context, start, at + 1, null)
+  if (line.at(at) === the.of || line.at(at) === the.in) at++
+  const unit = longestName(line, at, 'measure')
+  if (unit !== null && line.at(unit.end) === the.of) at = unit.end + 1
+  const thing = thingAt(line, at, context.phrase)
+  if (thing === null) return null
+  const heap = line.at(thing.end) === the.as ? heapAt(line, thing.end + 1) : null
+  if (heap !== null) return heaped(heap.on, thing.name, start, heap.end)
+  if (isToTaste(line, thing.end)) return eggsThatWeigh(line, start, thing)
+  const big = line.at(thing.end) === the.as ? asBigAs(context, start, thing.end + 1, thing) : null
+  if (big !== null) return big
+  const beside = line.at(thing.end) === the.as ? thingAt(line, thing.end + 1, false) : null
+  const value = times?.value ?? 1
+  return statement('comparison', start, beside?.end ?? thing.end, {
+    amount: { low: value, high: value },
+    measure: 'as-much',
+    thing: thing.name,
+    refers: true,
+    beside: beside?.name,
+  })
+}
+
+/** *as many eggs as weigh the sugar*. */
+function eggsThatWeigh(line: Line, start: number, thing: Thing): Statement | null {
+  let at = thing.end + 1
+  while (at < thing.end + 4 && line.is(at, Role.Plain) && line.at(at) !== the.weigh) at++
+  if (line.at(at) !== the.weigh) return null
+  const other = thingAt(line, at + 1, false)
+  if (other === null) return null
+  return statement('comparison', start, other.end, {
+    amount: once,
+    measure: 'equal-weight',
+    thing: thing.name,
+    refers: true,
+    beside: other.name,
+  })
+}
+
+/** *as much butter as a walnut*, *as much as an egg of butter*. */
+function asBigAs(context: Context, start: number, at: number, thing: Thing | null): Statement | null {
+  const { line } = context
+  const size = sizeAt(line, at) ?? (line.is(at, Role.Article) ? objectAt(line, at) : null)
+  if (size === null) return null
+  const of = thing === null && line.at(size.end) === the.of ? thingAt(line, size.end + 1, context.phrase) : null
+  if (thing === null && of === null) return null
+  return bigness(size, thing?.name ?? of!.name, 1, start, of?.end ?? size.end, null)
+}

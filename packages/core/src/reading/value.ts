@@ -1,0 +1,134 @@
+import type { Line } from './line.js'
+import { the } from './vocabulary.js'
+import { digits, mark, Role } from './word.js'
+
+/** A number in words or digits, and the token after it. */
+export interface Value {
+  readonly value: number
+  readonly end: number
+  /** It was a bare *a* or *an*, which counts only before a word that can be counted. */
+  readonly article: boolean
+}
+
+const counted = (value: number, end: number): Value => ({ value, end, article: false })
+
+/** Skips *of a* and *of an* behind a part: *three quarters of a*. */
+function pastOfArticle(line: Line, at: number): number {
+  if (line.at(at) !== the.of) return line.is(at, Role.Article) ? at + 1 : at
+  if (line.is(at + 1, Role.Article) || line.at(at + 1) === the.one) return at + 2
+  return at
+}
+
+/** *and a half*, *and three quarters*, *and half*: what is added behind a number or a measure. */
+export function addedPart(line: Line, at: number): Value | null {
+  if (line.is(at, Role.Half)) return isHalfCoin(line, at) ? null : counted(line.value(at), at + 1)
+  if (line.at(at) !== the.and) return null
+  let next = at + 1
+  if (line.is(next, Role.Article)) next++
+  if (line.is(next, Role.Half)) return line.at(next + 1) === the.crown ? null : counted(line.value(next), next + 1)
+  if (next > at + 1) return line.is(next, Role.Part) ? counted(line.value(next), next + 1) : null
+  if (line.is(next, Role.Part)) return counted(line.value(next), next + 1)
+  if (line.is(next, Role.Cardinal) && line.is(next + 1, Role.Part | Role.Half))
+    return counted(line.value(next) * line.value(next + 1), next + 2)
+  return null
+}
+
+/** *half a*, *half a dozen*, *half a quarter of a*. */
+function halfAt(line: Line, at: number): Value {
+  const half = line.value(at)
+  let next = at + 1
+  if (line.is(next, Role.Article)) next++
+  if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight) return counted(half * line.value(next), pastOf(line, next + 1))
+  if (line.is(next, Role.Part)) return counted(half * line.value(next), pastOfArticle(line, next + 1))
+  if (next > at + 1) return counted(half, next)
+  return counted(half, pastOfArticle(line, next))
+}
+
+const pastOf = (line: Line, at: number): number => (line.at(at) === the.of ? at + 1 : at)
+
+/** A part takes a whole: *a quarter of a pound*, *a quarter pound*. Else *a quarter of beef* would be a fourth. */
+function partAt(line: Line, at: number, share: number): Value | null {
+  const value = share * line.value(at)
+  const end = pastOfArticle(line, at + 1)
+  if (end > at + 1 || line.at(at + 1).measure !== null || line.at(at + 1) === the.the) return counted(value, end)
+  const ofWhole = line.at(at + 1) === the.of && (line.is(at + 2, Role.Determiner) || line.at(at + 2).measure !== null)
+  return ofWhole ? counted(value, at + 2) : null
+}
+
+function collectiveAt(line: Line, at: number, times: number): Value {
+  let value = times * line.value(at)
+  let end = at + 1
+  const more = addedPart(line, end)
+  if (more !== null && line.at(more.end).measure === null) {
+    value += more.value * line.value(at)
+    end = more.end
+  } else if (line.at(end) === the.and && line.is(end + 1, Role.Cardinal)) {
+    const rest = tensAt(line, end + 1)
+    value += rest.value
+    end = rest.end
+  } else if (line.is(end, Role.Collective)) {
+    value *= line.value(end)
+    end++
+  }
+  return counted(value, pastOf(line, end))
+}
+
+/** *twenty*, *twenty four*, *four and twenty*: a number of one or two words. */
+function tensAt(line: Line, at: number): Value {
+  const value = line.value(at)
+  const next = at + 1
+  if (value < 10 && line.at(next) === the.and && line.is(next + 1, Role.Cardinal) && isTens(line.value(next + 1))) {
+    return counted(value + line.value(next + 1), next + 2)
+  }
+  const ones = isTens(value) && line.is(next, Role.Cardinal) && line.value(next) < 10 && line.at(at).text !== digits
+  return ones ? counted(value + line.value(next), next + 1) : counted(value, next)
+}
+
+function cardinalAt(line: Line, at: number): Value {
+  const value = line.value(at)
+  const next = at + 1
+  if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight) return collectiveAt(line, next, value)
+  if (value < 1) return counted(value, Math.max(pastOfArticle(line, next), pastOf(line, next)))
+  if (line.at(next) === the.half && !isHalfCoin(line, next)) return counted(value * line.value(next), pastOfArticle(line, next + 1))
+  if (line.is(next, Role.Part)) {
+    const part = partAt(line, next, value)
+    if (part !== null) return part
+    // "two quarters of malt" are a corn measure; "three quarters of sugar" are three fourths of what was measured before.
+    const parts = value > 1 && (value === 3 || line.at(next + 1) !== the.of)
+    if (parts) return counted(value * line.value(next), next + 1)
+  }
+  const more = addedPart(line, next)
+  if (more !== null) return counted(value + more.value, more.end)
+  return tensAt(line, at)
+}
+
+const isTens = (value: number): boolean => value >= 20 && value < 100 && value % 10 === 0
+
+/** *half-penny* and *half-crown* are coins of their own. */
+const isHalfCoin = (line: Line, at: number): boolean => line.at(at + 1).coin !== null
+
+/** One number, without ranges. */
+export function valueAt(line: Line, at: number): Value | null {
+  const word = line.at(at)
+  if ((word.roles & Role.Cardinal) !== 0) return cardinalAt(line, at)
+  if ((word.roles & Role.Half) !== 0) return isHalfCoin(line, at) ? null : halfAt(line, at)
+  if ((word.roles & Role.Collective) !== 0) return line.at(at + 1) === the.weight ? null : collectiveAt(line, at, 1)
+  if ((word.roles & Role.Part) !== 0) return partAt(line, at, 1)
+  if ((word.roles & Role.Article) === 0) return null
+  const next = at + 1
+  if (line.is(next, Role.Half) && !isHalfCoin(line, next)) return halfAt(line, next)
+  if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight) return collectiveAt(line, next, 1)
+  if (line.is(next, Role.Part)) {
+    const part = partAt(line, next, 1)
+    if (part !== null) return part
+  }
+  return { value: 1, end: next, article: true }
+}
+
+/** *or two*, *to eight*, *- 8*: the high end of a range, or null. */
+export function rangeTail(line: Line, at: number): Value | null {
+  const joint = line.at(at)
+  if (joint !== the.or && joint !== the.to && joint !== mark.hyphen && joint !== mark.dash) return null
+  const high = valueAt(line, at + 1)
+  return high === null || high.article ? null : high
+}
