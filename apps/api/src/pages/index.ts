@@ -3,8 +3,11 @@ import { assetRoutes } from './assets/index.js'
 import { heatPage } from './heat/index.js'
 import { homePage } from './home/index.js'
 import { measurePage } from './measure/index.js'
+import { loafPage, ovenPage } from './pictures/index.js'
 import { sheetPage } from './sheet/index.js'
+import { heatPages, measurePages, sourcePages } from './tables/index.js'
 
 /** The pages for people. */
 export const pages: Hono = new Hono()
-for (const part of [assetRoutes, homePage, measurePage, heatPage, sheetPage]) pages.route('/', part)
+for (const part of [assetRoutes, homePage, measurePage, heatPage, sheetPage, loafPage, ovenPage, measurePages, heatPages, sourcePages])
+  pages.route('/', part)

@@ -7,8 +7,8 @@ import { HeatForm, HeatTries } from '../parts/forms.js'
 import { HeatPage } from './HeatPage.js'
 import { askHeat } from './read.js'
 
-export { Claims, Goods, Tests } from './Evidence.js'
 export { Dials, HeatEvidence } from './HeatParts.js'
+export { dialsFor } from './read.js'
 
 const at = '/heat'
 const fields = ['phrase', 'year', 'place']

@@ -8,7 +8,7 @@ function Reading() {
     <Entry title="How to read an answer">
       <div class="two">
         <p>
-          <strong>A measure has meanings, not a factor.</strong> A pint of 1690 was a pint of wine or a pint of ale, and a sixth larger for
+          <strong>A measure has meanings, not a factor.</strong> A pint of 1690 was a pint of wine or a pint of ale, and a fifth larger for
           ale. Each meaning is given with how likely it was then and there; press one to insist on it.
         </p>
         <p>

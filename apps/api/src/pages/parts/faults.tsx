@@ -104,16 +104,18 @@ interface FaultsProps {
   readonly fields: readonly string[]
   /** What to say where every word was understood and yet something is wanting. */
   readonly lacking: string
+  /** What level its title has; the page's own where nothing is said. */
+  readonly heading?: 'h1' | 'h2'
   /** Whether a question has an answer, so that nothing is proposed that has none. */
   readonly answers: (asked: Asked) => boolean
 }
 
 /** What was wrong, which words were understood, and what to try. */
-export function Faults({ error, asked, path, form, fields, lacking, answers }: FaultsProps) {
+export function Faults({ error, asked, path, form, fields, lacking, answers, heading: Heading = 'h1' }: FaultsProps) {
   const { code, faults, words } = error
   return (
     <section class="faults" aria-labelledby="faults" data-answer tabindex={-1}>
-      <h1 id="faults">{titles[code]}</h1>
+      <Heading id="faults">{titles[code]}</Heading>
       {words && asked.phrase && (
         <>
           <WordsRead phrase={asked.phrase} unread={words.unread} />

@@ -1,0 +1,2 @@
+export { loafPage } from './loaves.js'
+export { ovenPage } from './oven.js'

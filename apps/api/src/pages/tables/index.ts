@@ -1,0 +1,3 @@
+export { heatPages } from './heats.js'
+export { measurePages } from './measures.js'
+export { sourcePages } from './sources.js'
