@@ -30,8 +30,15 @@ function answerSenses({ senses, scales, assessment }: Resolved, reading: Reading
   })
 }
 
-function answerSources(citations: readonly Citation[]): readonly AnswerSource[] {
-  return citations.map(({ id }) => ({ id, citation: citeFull(findSource(id)!) }))
+const references = new Map<string, AnswerSource>()
+
+/** A source's full reference, made once: the tables do not change. */
+function referenceTo({ id }: Citation): AnswerSource {
+  const known = references.get(id)
+  if (known) return known
+  const reference = { id, citation: citeFull(findSource(id)!) }
+  references.set(id, reference)
+  return reference
 }
 
 type Other = { readonly quantity: Quantity; readonly band: Band }
@@ -90,7 +97,7 @@ function answer(phrase: string, reading: Reading, checked: Checked): Answer {
     },
     cautions: resolved.cautions,
     get sources() {
-      return answerSources(resolved.citations)
+      return resolved.citations.map(referenceTo)
     },
     dataset,
   }

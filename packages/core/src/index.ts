@@ -3,6 +3,7 @@ export { type Band, bandOf, mixtureBand } from './bands/index.js'
 export {
   drawLoafSeries,
   type Loaf,
+  type LoafName,
   type LoafQuestion,
   type LoafSpan,
   type LoafYearWeight,
@@ -10,6 +11,7 @@ export {
   loafWeight,
   loavesOver,
   type Market,
+  readLoafName,
   type SeriesQuestion,
 } from './bread/index.js'
 export { type CatalogueMeasure, type CatalogueSense, describeMeasure, listMeasures } from './catalogue.js'

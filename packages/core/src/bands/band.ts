@@ -1,3 +1,4 @@
+import { toDigits } from '../digits.js'
 import { badOption } from '../error.js'
 import { sure } from './choice.js'
 import { couple } from './couple.js'
@@ -132,5 +133,5 @@ function chooseTogether<Options>(lines: readonly { choice: string | undefined; o
 /** Six significant digits, so that engines whose exp and log differ in the last bit agree. */
 function round(value: number): number {
   if (!Number.isFinite(value)) throw badOption('value', 'the numbers are too large to reckon with')
-  return Number(value.toPrecision(6)) + 0
+  return toDigits(value, 6) + 0
 }

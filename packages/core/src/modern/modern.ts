@@ -1,6 +1,6 @@
 import { type Band, scaleBand } from '../bands/index.js'
-import { exactRatio, type ModernUnitRow, type Quantity } from '../tables/index.js'
-import { kitchenNumber, type Rounded, roundForKitchen } from './rounding.js'
+import type { ModernUnitRow, Quantity } from '../tables/index.js'
+import { kitchenNumber, type Rounded, roundForKitchen, stepOf } from './rounding.js'
 import { type ModernUnit, unitsOf } from './units.js'
 
 /** One value in one modern unit. `low`, `best` and `high` are unrounded; `text` is what a cook reads. */
@@ -27,8 +27,7 @@ const nameFor = (unit: ModernUnitRow, value: number): string => (value > 1 ? uni
 function kitchenText(unit: ModernUnitRow, band: Band): { text: string; rounding: number } {
   const rounded = roundForKitchen(unit, band)
   const { value, shift } = rounded
-  if (value === 0 && band.best > 0)
-    return { text: `less than ${kitchenNumber(unit, exactRatio(unit.step).toNumber())} ${unit.singular}`, rounding: shift }
+  if (value === 0 && band.best > 0) return { text: `less than ${kitchenNumber(unit, stepOf(unit))} ${unit.singular}`, rounding: shift }
   return { text: `${kitchenNumber(unit, value)} ${nameFor(unit, value)}${beyond(rounded)}`.trim(), rounding: shift }
 }
 

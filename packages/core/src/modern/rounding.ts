@@ -1,5 +1,6 @@
 import type { Band } from '../bands/index.js'
-import { exactRatio, type ModernUnitRow } from '../tables/index.js'
+import { toDigits } from '../digits.js'
+import { exactRatio, type ModernUnitRow, modernUnits } from '../tables/index.js'
 
 /** A value as a kitchen can measure it off, and what the rounding cost. */
 export interface Rounded {
@@ -22,8 +23,13 @@ const divisible = new Set(['g', 'ml', 'mm', 'cm', 'kg', 'l', 's', 'ratio'])
 /** From here on a kitchen scale or jug is read to five. */
 const manySteps = 100
 
+const steps = new Map(modernUnits.map(({ id, step }) => [id, exactRatio(step).toNumber()]))
+
+/** The smallest part of a unit that kitchens measure off. */
+export const stepOf = ({ id, step }: ModernUnitRow): number => steps.get(id) ?? exactRatio(step).toNumber()
+
 function ownStep(unit: ModernUnitRow, size: number): number {
-  const smallest = exactRatio(unit.step).toNumber()
+  const smallest = stepOf(unit)
   if (!divisible.has(unit.id)) return smallest
   if (size < 10 * smallest) return niceBelow(size / 20)
   return smallest === 1 && size >= manySteps ? 5 : smallest
@@ -36,9 +42,6 @@ function stepFor(unit: ModernUnitRow, band: Band): number {
   return halfWidth > 0 ? Math.max(own, niceBelow(halfWidth / 5)) : own
 }
 
-/** Takes off the last-bit noise that multiplying by a decimal step leaves. */
-const tidy = (x: number): number => Number(x.toPrecision(12))
-
 /**
  * Rounds the best value of a band to what the unit's tools can measure.
  *
@@ -48,10 +51,11 @@ const tidy = (x: number): number => Number(x.toPrecision(12))
 export function roundForKitchen(unit: ModernUnitRow, band: Band): Rounded {
   if (band.best === 0) return { value: 0, shift: 0, outside: false }
   const step = stepFor(unit, band)
-  const near = tidy(Math.round(band.best / step) * step)
+  // Twelve digits, to take off the last-bit noise that multiplying by a decimal step leaves.
+  const near = toDigits(Math.round(band.best / step) * step, 12)
   // A scale can be read closer than a kitchen would round, where rounding would leave the band.
-  const value = divisible.has(unit.id) && (near < band.low || near > band.high) ? Number(band.best.toPrecision(4)) : near
-  const shift = Number((value / band.best - 1).toFixed(4))
+  const value = divisible.has(unit.id) && (near < band.low || near > band.high) ? toDigits(band.best, 4) : near
+  const shift = Math.round((value / band.best - 1) * 1e4) / 1e4 + 0
   return { value, shift, outside: value < band.low || value > band.high }
 }
 
@@ -68,8 +72,7 @@ const vulgar: readonly (readonly [number, string])[] = [
 /** A number as a cook reads it: `8`, `2¼`, `1.95`; fractions where the unit is divided into them. */
 export function kitchenNumber(unit: ModernUnitRow, value: number): string {
   const whole = Math.floor(value)
-  const fraction =
-    unit.step.includes('/') && !divisible.has(unit.id) ? vulgar.find(([part]) => Math.abs(value - whole - part) < 1e-9) : undefined
+  const fraction = value === whole || divisible.has(unit.id) ? undefined : vulgar.find(([part]) => Math.abs(value - whole - part) < 1e-9)
   if (fraction) return `${whole === 0 ? '' : whole}${fraction[1]}`
   return value >= 10_000 ? value.toLocaleString('en-GB') : String(value)
 }
