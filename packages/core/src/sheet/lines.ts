@@ -21,6 +21,8 @@ export interface Telling {
   readonly coverage: number
   readonly egg: OwnEgg
   readonly footnotes: Footnotes
+  /** Lines told so far, by what they have of which kernel. */
+  readonly told: Map<Kernel, Map<string, Told>>
 }
 
 /** A line as the sheet has it, and the eggs that it cracks. */
@@ -92,8 +94,8 @@ function figuresOf(
 
 const nothing = { value: null, senses: [], working: null, cracked: null } as const
 
-/** One line of the sheet: its period words, what they come to, and what to measure off. */
-export function tellLine(worked: Worked, telling: Telling): Told {
+/** A line told from the beginning. */
+function tellAfresh(worked: Worked, telling: Telling): Told {
   const { number, found, reading, kernel, estimate } = worked
   const { value, senses, working, cracked } = kernel ? figuresOf(worked, kernel, telling) : nothing
   const line: SheetLine = {
@@ -116,4 +118,17 @@ export function tellLine(worked: Worked, telling: Telling): Told {
     sources: telling.footnotes.cite((kernel?.own[0]?.sense.steps ?? []).flatMap(({ sources }) => sources)),
   }
   return { line, cracked }
+}
+
+/** One line of the sheet: its period words, what they come to, and what to measure off. As much of the same is told alike. */
+export function tellLine(worked: Worked, telling: Telling): Told {
+  const { number, found, kernel, base, reading } = worked
+  if (!kernel) return tellAfresh(worked, telling)
+  const alike = telling.told.get(kernel) ?? new Map<string, Told>()
+  telling.told.set(kernel, alike)
+  const much = `${found.kind}|${base}|${reading.amount?.low}|${reading.amount?.high}`
+  const told = alike.get(much) ?? tellAfresh(worked, telling)
+  alike.set(much, told)
+  const { start, end, phrase } = found
+  return { ...told, line: { ...told.line, number, start, end, phrase } }
 }

@@ -10,7 +10,7 @@ import { ownEgg, sumEggs } from './eggs.js'
 import { fitDishes } from './fit.js'
 import { fixesOf } from './fixes.js'
 import { startFootnotes } from './footnotes.js'
-import { tellLine } from './lines.js'
+import { type Telling, tellLine } from './lines.js'
 import { orderOf } from './order.js'
 import { ovensOf } from './oven.js'
 import { type CheckedPlan, checkPlan, type Plan } from './plan.js'
@@ -55,7 +55,8 @@ function sheetFrom(text: string, title: string, plan: CheckedPlan, setting: Sett
   const [mass, room] = [totalOf(lines, 'mass', coverage), totalOf(lines, 'room', coverage)]
   const scale = scaleFor(plan, lines, mass, room)
   const [egg, footnotes] = [ownEgg(plan), startFootnotes()]
-  const told = lines.map((line) => tellLine(line, { plan, factor: scale.factor, coverage, egg, footnotes }))
+  const known: Telling['told'] = new Map()
+  const told = lines.map((line) => tellLine(line, { plan, factor: scale.factor, coverage, egg, footnotes, told: known }))
   const volume = scaledTotal(room, scale.factor)
   const dishes = fitDishes(plan.dishes, volume)
   const oven = ovensOf(reading, setting, plan, footnotes)
