@@ -37,13 +37,13 @@ const unarticled = new Set(['scant', 'heaped', 'level'])
 
 /** The amount that starts at a token, with its range and the words that shift it. */
 export function amountAt(line: Line, at: number): Amount | null {
-  const lead = leadAt(line, at)
-  if (lead === null) return null
-  const { each, qualifier } = lead
-  if (lead.bare) return { low: 1, high: 1, start: at, end: lead.end, article: true, each, qualifier }
-  const between = line.at(lead.end) === the.between || line.at(lead.end) === the.from
-  const first = valueAt(line, between ? lead.end + 1 : lead.end)
-  if (first === null) return each ? { low: 1, high: 1, start: at, end: lead.end, article: false, each, qualifier } : null
+  const before = leadAt(line, at)
+  if (before === null) return null
+  const { each, qualifier } = before
+  if (before.bare) return { low: 1, high: 1, start: at, end: before.end, article: true, each, qualifier }
+  const between = line.at(before.end) === the.between || line.at(before.end) === the.from
+  const first = valueAt(line, between ? before.end + 1 : before.end)
+  if (first === null) return each ? { low: 1, high: 1, start: at, end: before.end, article: false, each, qualifier } : null
   const second = first.article ? null : (listTail(line, first.end) ?? rangeEnd(line, first.end, between))
   // "from a fowl" is no range.
   if (second === null && between) return null
@@ -56,31 +56,38 @@ export function amountAt(line: Line, at: number): Amount | null {
   return { low: Math.min(low, high), high: Math.max(low, high), start: at, end: second.end, article: false, each, qualifier }
 }
 
-/** The words before a number: *about*, *every*, *a good* (half). `bare` where they stand for the number, as in *scant pint*. */
-function leadAt(line: Line, at: number): { end: number; qualifier: string | null; each: boolean; bare: boolean } | null {
+interface Lead {
+  readonly end: number
+  readonly qualifier: string | null
+  readonly each: boolean
+  /** The words stand for the number, as in *scant pint*. */
+  readonly bare: boolean
+}
+
+/** The words before a number: *about*, *every*, *a good* (half). */
+function leadAt(line: Line, at: number): Lead | null {
   const first = line.at(at)
-  if (line.is(at, numeric) || first === the.between || first === the.from) return { ...pastGood(line, at), each: false, bare: false }
+  if (line.is(at, numeric) || first === the.between || first === the.from) {
+    // "a good half pint": the word between shifts the half.
+    const shifted = line.is(at + 1, Role.Qualifier) && line.is(at + 2, Role.Half) && line.is(at, Role.Article)
+    return shifted ? lead(at + 2, line.at(at + 1).qualifier, false, false) : lead(at, null, false, false)
+  }
   if (line.is(at, Role.Each)) {
     // "ana, one ounce"
     const comma = line.at(at + 1) === mark.comma && valueAt(line, at + 2) !== null
-    return { end: comma ? at + 2 : at + 1, qualifier: null, each: true, bare: false }
+    return lead(comma ? at + 2 : at + 1, null, true, false)
   }
-  if (unarticled.has(first.qualifier ?? '') && line.at(at + 1).measure !== null) {
-    return { end: at + 1, qualifier: first.qualifier, each: false, bare: true }
-  }
+  if (!line.is(at, Role.Qualifier | Role.Degree)) return null
+  if (unarticled.has(first.qualifier ?? '') && line.at(at + 1).measure !== null) return lead(at + 1, first.qualifier, false, true)
   const { qualifier, end } = leadingQualifier(line, at)
   if (qualifier === null) return null
   const each = line.is(end, Role.Each)
-  return { end: each ? end + 1 : end, qualifier, each, bare: false }
+  return lead(each ? end + 1 : end, qualifier, each, false)
 }
+
+const lead = (end: number, qualifier: string | null, each: boolean, bare: boolean): Lead => ({ end, qualifier, each, bare })
 
 const numeric = Role.Cardinal | Role.Article | Role.Half | Role.Part | Role.Collective
-
-/** *a good half pint*: the word between shifts the half. */
-function pastGood(line: Line, at: number): { end: number; qualifier: string | null } {
-  const shifted = line.is(at, Role.Article) && line.is(at + 1, Role.Qualifier) && line.is(at + 2, Role.Half)
-  return shifted ? { end: at + 2, qualifier: line.at(at + 1).qualifier } : { end: at, qualifier: null }
-}
 
 const rangeEnd = (line: Line, at: number, between: boolean): Value | null =>
   between && line.at(at) === the.and ? valueAt(line, at + 1) : rangeTail(line, at)

@@ -2,6 +2,7 @@ import { badOption, PottleError } from '../error.js'
 import { nearestTo } from '../nearest.js'
 import { words as measureWords } from '../tables/index.js'
 import type { Line } from './line.js'
+import { recall, remember } from './memory.js'
 import { readLine } from './reader.js'
 import type { Reading } from './reading.js'
 import { readingOf } from './report.js'
@@ -25,21 +26,16 @@ const silent = new Set(['of', 'the', 'a', 'and', 'in', 'to', 'into', 'with', 'ta
 export function readPhrase(text: string): Reading {
   if (typeof text !== 'string' || text.length > longestPhrase)
     throw badOption('phrase', `must be text of at most ${longestPhrase} characters`)
-  const known = read.get(text)
+  const known = recall(text)
   if (known !== undefined) return known
   const line = scan(text, lexicon)
   const { statements } = readLine(line, true)
   const best = likeliest(statements)
   if (best === undefined) throw unreadable(line)
   const reading = readingOf(line, best, statements)
-  if (read.size >= mostRead) read.clear()
-  read.set(text, reading)
+  remember(text, reading)
   return reading
 }
-
-/** Readings never change, and kitchens ask for *a pint of cream* again and again. Bounded, because a stream can hold any number of phrases. */
-const read = new Map<string, Reading>()
-const mostRead = 4096
 
 /** The first statement that gives a number, or else the first. */
 function likeliest(statements: readonly Statement[]): Statement | undefined {

@@ -89,6 +89,20 @@ function nameLoose(context: Context, found: Findings, at: number): number {
   return thing.end
 }
 
+/** Words of which one at least stands in a statement that begins with neither a number nor a measure. */
+const hints =
+  Role.Egg |
+  Role.Yolk |
+  Role.White |
+  Role.Weight |
+  Role.Alike |
+  Role.Twice |
+  Role.Size |
+  Role.Dimension |
+  Role.Oven |
+  Role.Vague |
+  Role.Qualifier
+
 /** How far ahead the words of a statement are looked for before its reader is tried. */
 const sight = 9
 
@@ -97,6 +111,8 @@ function statementAt(context: Context, at: number): Statement | null {
   const { line } = context
   const word = line.at(at)
   const roles = line.rolesAhead(at, sight)
+  // Most words that describe or determine stand before nothing that is read.
+  if ((word.roles & numbers) === 0 && (word.leads & (Leads.Measure | Leads.Statement)) === 0 && (roles & hints) === 0) return null
   if ((word.roles & Role.Oven) !== 0 || (context.phrase && word === the.fire)) return ovenAt(line, at)
   if ((roles & Role.Oven) !== 0 && startsHeat(line, at)) return null
   const comparison = comparisonAt(context, at, word, roles)
@@ -104,8 +120,7 @@ function statementAt(context: Context, at: number): Statement | null {
   const amount = amountAt(line, at)
   const eggs = (roles & (Role.Egg | Role.Yolk | Role.White)) !== 0 ? eggsAt(line, at, amount) : null
   if (eggs !== null) return eggStatement(at, eggs)
-  const told =
-    (word.roles & (numbers | Role.Named)) !== 0 || amount !== null || word === the.ditto ? amountOrNameAt(context, at, amount) : null
+  const told = amount !== null || (word.leads & Leads.Measure) !== 0 || word === the.ditto ? amountOrNameAt(context, at, amount) : null
   return told === null ? vagueAt(context, at) : withPart(line, told)
 }
 

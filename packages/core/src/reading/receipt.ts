@@ -25,13 +25,14 @@ export function readReceipt(text: string): ReceiptReading {
   const times: FoundTime[] = []
   const lengths: Found[] = []
   const consistencies: Found[] = []
-  statements.forEach((one, index) => {
+  for (let index = 0; index < statements.length; index++) {
+    const one = statements[index]!
     if (one.kind === 'heat') heats.push({ ...placeOf(line, one), heat: one.heatClass!, words: one.heat! })
     else if (one.kind === 'time') times.push({ ...placeOf(line, one), minutes: one.minutes ?? null })
     else if (one.kind === 'length') lengths.push(foundOf(line, one, statements, index))
     else if (one.kind === 'consistency') consistencies.push(foundOf(line, one, statements, index))
     else measures.push(foundOf(line, one, statements, index))
-  })
+  }
   return { measures, heats, times, lengths, consistencies, unmeasured: unmeasuredOf(line, unmeasured, measures) }
 }
 
@@ -67,7 +68,11 @@ function foundOf(line: Line, one: Statement, statements: readonly Statement[], i
 
 /** The first mention of each thing that no measure speaks of. */
 function unmeasuredOf(line: Line, things: readonly Thing[], measures: readonly Found[]): FoundThing[] {
-  const told = new Set(measures.flatMap((one) => [one.thing, ...(one.things ?? [])]))
+  const told = new Set<string | null>()
+  for (const { thing, things } of measures) {
+    told.add(thing)
+    if (things !== undefined) for (const other of things) told.add(other)
+  }
   const found: FoundThing[] = []
   for (const thing of things) {
     if (told.has(thing.name)) continue
