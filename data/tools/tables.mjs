@@ -55,7 +55,6 @@ export const tables = {
   'core-temperatures': 'CoreTemperatureRow',
   'roasting-rules': 'RoastRuleRow',
   'dish-shapes': 'DishRow',
-  batters: 'BatterRow',
   displacements: 'DisplacementRow',
   portions: 'PortionRow',
   'demo-receipts': 'DemoReceiptRow',

@@ -845,11 +845,3 @@ export interface CautionRow extends Attested {
   readonly text: string
   readonly touches: CautionTouch
 }
-
-/** A thickness by its name: how much flour stands against liquid, in g to 100 ml. */
-export interface BatterRow extends Attested {
-  readonly id: string
-  readonly label: string
-  readonly names: readonly string[]
-  readonly flour: Spread
-}
