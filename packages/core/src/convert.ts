@@ -13,10 +13,8 @@ import { baseUnits, type Citation, dataset, exactRatio, findSource, type Quantit
 /** All the digits of a sense, where neither it nor the phrase's number leaves a doubt. */
 function exactDigits({ sense }: ResolvedSense, scales: boolean, base: number, ratio: number): string | null {
   if (sense.exact === undefined || (scales && ratio > 1)) return null
-  return exactRatio(sense.exact)
-    .times(scales ? base : 1)
-    .toSignificantDigits(15)
-    .toString()
+  if (!scales || base === 1) return sense.exact
+  return exactRatio(sense.exact).times(base).toSignificantDigits(15).toString()
 }
 
 function answerSenses({ senses, scales, assessment }: Resolved, reading: Reading): readonly AnswerSense[] {
