@@ -3,7 +3,7 @@ import type { Line } from './line.js'
 import { longestName } from './lookup.js'
 import { withArticle } from './size.js'
 import { type Context, once, type Statement, statement } from './statement.js'
-import { pastDescribing, thingAt } from './thing.js'
+import { pastDescribing, severalOf, sharedThings, thingAt } from './thing.js'
 import { addedPart, valueAt } from './value.js'
 import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
@@ -29,6 +29,8 @@ export function alikeAt(context: Context, start: number): Statement | null {
   if (alike) at++
   const byWeight = line.is(at, Role.Weight)
   const owned = at > first && line.is(first, Role.Determiner) && !line.is(first, Role.Article)
+  // "equal quantities of oil and vinegar" compares the two; "an equal quantity" compares with what went before.
+  const mutual = line.text[line.end(at) - 1] === 's' && !line.is(at, Role.Mark)
   if (byWeight || line.is(at, Role.Quantity)) at++
   else if (!alike || line.at(at) !== the.of) return null
   if (byWeight ? !alike && !owned : !alike) return null
@@ -42,14 +44,16 @@ export function alikeAt(context: Context, start: number): Statement | null {
   if (pronoun) at += 2
   if (line.at(at) !== the.of && line.at(at) !== the.in) return null
   if (byWeight && !pronoun && !alike && line.at(first) === the.the) return null
-  const thing = thingAt(line, at + 1, true)
+  const named = thingAt(line, at + 1, true)
+  const thing = mutual && named !== null ? sharedThings(line, named, false) : named
   const name = thing?.name ?? (line.at(pastDescribing(line, at + 1)).text === 'one' ? (measured?.thing ?? null) : null)
   if (name === null) return null
   return statement('comparison', start, thing?.end ?? at + 2, {
     amount: { low: value, high: value },
     measure: byWeight ? 'equal-weight' : 'as-much',
     thing: name,
-    refers: true,
+    things: severalOf(thing),
+    refers: !mutual,
   })
 }
 

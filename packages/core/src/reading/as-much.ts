@@ -71,9 +71,11 @@ function eggsThatWeigh(line: Line, start: number, thing: Thing): Statement | nul
 /** *as much butter as a walnut*, *as much as an egg of butter*. */
 function asBigAs(context: Context, start: number, at: number, thing: Thing | null): Statement | null {
   const { line } = context
-  const size = sizeAt(line, at) ?? (line.is(at, Role.Article) ? objectAt(line, at) : null)
+  const size = sizeAt(line, at) ?? (line.is(at, Role.Article | Role.Cardinal) ? objectAt(line, at) : null)
   if (size === null) return null
   const of = thing === null && line.at(size.end) === the.of ? thingAt(line, size.end + 1, context.phrase) : null
-  if (thing === null && of === null) return null
-  return bigness(size, thing?.name ?? of!.name, 1, start, of?.end ?? size.end, null)
+  const last = context.loose.at(-1)
+  if (thing === null && of === null && last?.end === start) return bigness(size, last.name, 1, last.start, size.end, null)
+  const named = thing ?? of
+  return named === null ? null : bigness(size, named.name, 1, start, of?.end ?? size.end, null)
 }

@@ -129,6 +129,7 @@ export class Lexicon {
 
   #addNames(): void {
     const named = allNames()
+    const labels = new Set(named.map((row) => row.label))
     // Words that stand inside longer names keep their own identity: `flower` is flour, but an orange flower is not orange flour.
     const parts = new Set(named.flatMap((row) => [row.label, ...row.names]).flatMap((name) => (name.includes(' ') ? nameParts(name) : [])))
     for (const row of named) for (const form of nameParts(row.label)) this.#own(form)
@@ -139,7 +140,7 @@ export class Lexicon {
         const forms = nameParts(name)
         if (sole !== null && forms.length === 1 && !parts.has(name) && !this.#forms.has(name)) this.#alias(name, sole)
         else this.#addName(row, name)
-        if ('class' in row && name.length < 5) this.#abbreviations.add(name)
+        if ('class' in row && name.length < 5 && !labels.has(name)) this.#abbreviations.add(name)
       }
     }
   }

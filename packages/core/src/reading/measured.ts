@@ -147,6 +147,6 @@ function dittoAt({ line, measured }: Context, start: number): Statement | null {
 /** A half or more behind the thing: *a pound of flour and a half*. */
 function trailingPart(line: Line, at: number): { value: number; end: number } | null {
   const added = line.at(at) === the.and ? addedPart(line, at) : null
-  if (added === null || line.at(added.end).measure !== null || line.at(added.end) === the.of) return null
+  if (added === null || line.at(added.end).measure !== null || line.at(added.end) === the.of || line.at(added.end) === the.as) return null
   return line.is(added.end, Role.Article | Role.Determiner) || thingAt(line, added.end, false) !== null ? null : added
 }

@@ -3,7 +3,7 @@ import type { Reading } from './reading.js'
 /**
  * Phrases read lately. Readings never change, and kitchens ask for *a pint of cream* again and again.
  *
- * One slot a hash and no chains: a phrase that is new costs a store, and a stream of new ones holds no more than this many.
+ * Two slots a hash and no chains: a phrase that is new costs a store, and a stream of new ones holds no more than this many.
  */
 const size = 4096
 const texts: string[] = new Array(size).fill('')
@@ -18,11 +18,18 @@ function slotOf(text: string): number {
 
 export function recall(text: string): Reading | undefined {
   const slot = slotOf(text)
-  return texts[slot] === text ? readings[slot] : undefined
+  if (texts[slot] === text) return readings[slot]
+  return texts[slot ^ 1] === text ? readings[slot ^ 1] : undefined
 }
 
+/** The newest takes its slot; what it displaces moves next door if there is room. */
 export function remember(text: string, reading: Reading): void {
   const slot = slotOf(text)
+  const beside = slot ^ 1
+  if (texts[slot] !== '' && texts[beside] === '') {
+    texts[beside] = texts[slot]!
+    readings[beside] = readings[slot]
+  }
   texts[slot] = text
   readings[slot] = reading
 }

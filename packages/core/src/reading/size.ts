@@ -80,12 +80,21 @@ export function pieceAt(context: Context, start: number, amount: Amount | null):
   }
   const piece = longestName(line, at, 'measure')
   if (piece === null || (piece.row.class !== 'vague' && piece.row.class !== 'piece')) return null
+  if (amount === null && at === start && !context.phrase) return null
   if (line.at(piece.end) !== the.of) return piece.row.label === 'quantity' ? quantityBehind(context, start, piece.end) : null
   const thing = thingAt(line, piece.end + 1, context.phrase)
   if (thing === null) return null
   const sized = sizedPiece(line, start, thing.end, amount?.low ?? 1, thing)
   if (sized !== null || piece.row.class === 'piece') return sized
-  if (amount !== null && !amount.article && amount.high > 1 && thing.row?.count === undefined) return null
+  if (amount !== null && !amount.article) {
+    // "four lumps of sugar" are counted, "a lump of sugar" is only some.
+    return statement('measured', start, thing.end, {
+      amount: { low: amount.low, high: amount.high },
+      measure: piece.row.label,
+      thing: thing.name,
+      qualifier,
+    })
+  }
   const good = qualifier === 'good' && (piece.row.label === 'deal' || piece.row.label === 'store')
   return statement('vague', start, thing.end, { measure: good ? `good ${piece.row.label}` : piece.row.label, thing: thing.name, qualifier })
 }

@@ -21,7 +21,7 @@ function pastOfArticle(line: Line, at: number): number {
 
 /** *and a half*, *and three quarters*, *and half*: what is added behind a number or a measure. */
 export function addedPart(line: Line, at: number): Value | null {
-  if (line.is(at, Role.Half)) return isHalfCoin(line, at) ? null : counted(line.value(at), at + 1)
+  if (line.is(at, Role.Half)) return isHalfCoin(line, at) || line.at(at + 1) === the.full ? null : counted(line.value(at), at + 1)
   if (line.at(at) !== the.and) return null
   let next = at + 1
   if (line.is(next, Role.Article)) next++
@@ -89,7 +89,10 @@ function cardinalAt(line: Line, at: number): Value {
   const next = at + 1
   if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight) return collectiveAt(line, next, value)
   if (value < 1) return counted(value, Math.max(pastOfArticle(line, next), pastOf(line, next)))
-  if (line.at(next) === the.half && !isHalfCoin(line, next)) return counted(value * line.value(next), pastOfArticle(line, next + 1))
+  if (line.at(next) === the.half && !isHalfCoin(line, next)) {
+    const half = halfAt(line, next)
+    return counted(value * half.value, half.end)
+  }
   if (line.is(next, Role.Part)) {
     const part = partAt(line, next, value)
     if (part !== null) return part
