@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest'
 import readme from '../../README.md?raw'
 import { ask } from '../api/ask.js'
 
-const blocks = (language: string): string[] => [...readme.matchAll(new RegExp(`\`\`\`${language}\n([\\s\\S]*?)\`\`\``, 'g'))].map(([, code]) => code!)
+const blocks = (language: string): string[] =>
+  [...readme.matchAll(new RegExp(`\`\`\`${language}\n([\\s\\S]*?)\`\`\``, 'g'))].map(([, code]) => code!)
 
 const checked = /^(\S.*?)\s{2,}\/\/ (.+)$/
 
