@@ -16,6 +16,7 @@ function slotOf(text: string): number {
   return hash & (size - 1)
 }
 
+/** The reading of a phrase that was read lately. */
 export function recall(text: string): Reading | undefined {
   const slot = slotOf(text)
   if (texts[slot] === text) return readings[slot]

@@ -7,6 +7,7 @@ import { valueAt } from './value.js'
 import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
 
+/** *a walnut*, *an egg*: a noun as the name of a measure holds it. */
 export const withArticle = (noun: string): string => (/^[aeiou]/.test(noun) ? `an ${noun}` : `a ${noun}`)
 
 /** Skips words such as *the*, *about* and *of* that may stand before a comparison. */

@@ -91,8 +91,8 @@ function levelVowels(word: string): string {
 /**
  * The key under which spellings of one word meet.
  *
- * @example spellingKey('suger') === spellingKey('sugre')     // true, and both are that of `sugar`
- * @example spellingKey('poundes') === spellingKey('pownds')
+ * @example spellingKey('suger') === spellingKey('sugre')   // true
+ * @example spellingKey('pownd') === spellingKey('pound')   // true
  */
 export function spellingKey(folded: string): string {
   let key = levelVowels(levelLetters(folded))
