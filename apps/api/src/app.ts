@@ -7,8 +7,9 @@ import { limitRate } from './http/limit.js'
 import { type LogEntry, logRequests } from './http/log.js'
 import { answerUnrouted } from './http/methods.js'
 import { ProblemError, problem, problemFrom } from './http/problem.js'
-import { respond, respondWithProblem, withCommon } from './http/respond.js'
+import { respond, respondWithProblem, setCommonHeaders } from './http/respond.js'
 import { mount, type Route } from './http/route.js'
+import { pages } from './pages/index.js'
 import { bakePlansRoute } from './routes/bake-plans.js'
 import { liquidHeatsRoute, sugarHeightsRoute } from './routes/boiling.js'
 import { brickOvenPictureRoute, brickOvenRoute } from './routes/brick-oven.js'
@@ -18,6 +19,7 @@ import { loavesPictureRoute, loavesRoute } from './routes/loaves.js'
 import { measureRoute, measuresRoute } from './routes/measures.js'
 import { ovenHeatRoute, ovenHeatsPictureRoute, ovenHeatsRoute } from './routes/oven-heats.js'
 import { readingsRoute } from './routes/readings.js'
+import { sheetsRoute } from './routes/sheets.js'
 import { sourceRoute, sourcesRoute } from './routes/sources.js'
 import { version } from './version.js'
 
@@ -27,6 +29,7 @@ export function routesFor(ready: () => boolean = () => true): readonly Route[] {
     convertRoute,
     convertManyRoute,
     readingsRoute,
+    sheetsRoute,
     measuresRoute,
     measureRoute,
     ovenHeatsRoute,
@@ -67,9 +70,12 @@ export function createApp({ log, logFault = console.error, requestsPerMinute, re
   if (log) app.use(logRequests(log))
   if (requestsPerMinute) app.use('/v1/*', limitRate(requestsPerMinute))
   for (const route of routes) mount(app, route)
-  const kept = withCommon({ ...keptForRelease(), 'content-type': 'application/json' })
+  const kept = { ...keptForRelease(), 'content-type': 'application/json' }
   app.get('/openapi.json', (context) => notModified(context, kept) ?? respond(context, document, 200, kept))
   app.route('/', embeds)
+  // Only the pages' own addresses go through it: a route of the API answers at once where nothing stands before it.
+  for (const path of new Set(pages.routes.map((one) => one.path))) app.use(path, setCommonHeaders())
+  app.route('/', pages)
 
   app.notFound(answerUnrouted(app))
   app.onError((error, context) => {

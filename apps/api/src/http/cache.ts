@@ -22,8 +22,13 @@ function matches(header: string, tag: string): boolean {
   return header === tag || header.split(',').some((one) => one.trim().replace(/^W\//, '') === tag)
 }
 
-/** The 304 of a client that has the answer already, before any work is done for it. */
-export function notModified(context: Context, headers: Headers): Response | undefined {
+/** Whether the client has the answer already, so that no work need be done for it. */
+export function isKnown(context: Context, { etag }: Headers): boolean {
   const known = context.req.header('if-none-match')
-  return known !== undefined && matches(known, headers.etag!) ? respond(context, null, 304, headers) : undefined
+  return known !== undefined && etag !== undefined && matches(known, etag)
+}
+
+/** The 304 of a client that has the answer already. */
+export function notModified(context: Context, own: Headers): Response | undefined {
+  return isKnown(context, own) ? respond(context, null, 304, own) : undefined
 }

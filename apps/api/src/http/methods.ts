@@ -1,7 +1,7 @@
 import type { Context, Hono } from 'hono'
 import { TrieRouter } from 'hono/router/trie-router'
 import { problem } from './problem.js'
-import { respond, respondWithProblem, withCommon } from './respond.js'
+import { respond, respondWithProblem } from './respond.js'
 
 /** A preflight's answer may be kept for a day: what the API allows does not change between releases. */
 const preflightSeconds = '86400'
@@ -25,7 +25,7 @@ function preflight(context: Context, allow: string): Response {
     'access-control-allow-headers': 'Accept, Content-Type, If-None-Match, X-Request-Id',
     'access-control-max-age': preflightSeconds,
   }
-  return respond(context, null, 204, withCommon(own))
+  return respond(context, null, 204, own)
 }
 
 /**

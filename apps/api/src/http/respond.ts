@@ -1,4 +1,4 @@
-import type { Context } from 'hono'
+import type { Context, MiddlewareHandler } from 'hono'
 import type { ContentfulStatusCode, StatusCode } from 'hono/utils/http-status'
 import { gzipped, worthGzip } from './gzip.js'
 import type { Problem } from './problem.js'
@@ -18,29 +18,39 @@ const always: Headers = {
 }
 
 /**
- * Headers of a route together with those of every answer. To be joined once, when the route is made: joining them for every request would cost
+ * Headers of a route together with those of every answer, to be joined once when the route is made: joining them for every request would cost
  * more than all the rest of it.
  */
 export function withCommon(own: Headers): Headers {
   return { ...always, ...own }
 }
 
+type Body = string | Uint8Array<ArrayBuffer> | ReadableStream | null
+
 /**
- * A whole response. Its headers go out as one plain record, which a server sends several times as fast as headers that were set one by one.
- *
- * @param headers from `withCommon`; a page puts its own policy over them
+ * A whole response with headers that `withCommon` has joined. They go out as one plain record, which a server sends several times as fast as
+ * headers that were set one by one.
  */
-export function respond(
-  context: Context,
-  body: string | Uint8Array<ArrayBuffer> | ReadableStream | null,
-  status: StatusCode,
-  headers: Headers,
-): Response {
+export function send(context: Context, body: Body, status: StatusCode, headers: Headers): Response {
   const own: Record<string, string> = { ...headers, 'x-request-id': requestId(context) }
   if (typeof body === 'string' && worthGzip(context, body, own)) return gzipped(body, status, own)
   // A limiter of requests has set headers of its own, which only the context's way joins to ours.
   if (context.get('rateLimit' as never)) return context.newResponse(body, status as ContentfulStatusCode, own)
   return new Response(body, { status, headers: own })
+}
+
+/** A whole response; a page puts its own policy over the headers of every answer. */
+export function respond(context: Context, body: Body, status: StatusCode, own: Headers): Response {
+  return send(context, body, status, withCommon(own))
+}
+
+/** Sets the headers of every answer before a handler that makes its own response by way of the context. */
+export function setCommonHeaders(): MiddlewareHandler {
+  return (context, next) => {
+    for (const [name, value] of Object.entries(always)) context.header(name, value)
+    context.header('x-request-id', requestId(context))
+    return next()
+  }
 }
 
 /** Faults of the moment; the others are as lasting as the release. */
@@ -52,5 +62,5 @@ const momentary = withCommon({ 'cache-control': 'no-store', 'content-type': 'app
 export function respondWithProblem(context: Context, body: Problem, own?: Headers): Response {
   const kept = !passing.has(body.status) && (context.req.method === 'GET' || context.req.method === 'HEAD')
   const headers = kept ? lasting : momentary
-  return respond(context, JSON.stringify(body), body.status as StatusCode, own ? { ...headers, ...own } : headers)
+  return send(context, JSON.stringify(body), body.status as StatusCode, own ? { ...headers, ...own } : headers)
 }

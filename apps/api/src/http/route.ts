@@ -1,10 +1,10 @@
 import type { Context, Hono } from 'hono'
 import type { z } from 'zod'
-import { keptForRelease, notModified } from './cache.js'
+import { isKnown, keptForRelease } from './cache.js'
 import type { Exact } from './exact.js'
 import { negotiate } from './negotiate.js'
 import { badParameter, ProblemError, type ProblemKind, problem } from './problem.js'
-import { type Headers, respond, withCommon } from './respond.js'
+import { type Headers, send, withCommon } from './respond.js'
 
 /** One body that a route can answer with. */
 export interface Content {
@@ -31,7 +31,7 @@ export interface Route<Query extends z.ZodObject = z.ZodObject, Path extends z.Z
   readonly operation: string
   readonly summary: string
   readonly description: string
-  readonly query?: Query
+  readonly query: Query
   readonly pathParameters?: Path
   /** What a POST reads, by media type; the handler checks the body itself, since it may be a stream. */
   readonly body?: Content
@@ -60,6 +60,7 @@ function faultsOf(error: z.ZodError): { parameter: string; detail: string }[] {
 /** Query parameters by name. A parameter given twice is a contradiction, and is refused. */
 function queryOf(context: Context): Record<string, string> {
   const given: Record<string, string> = {}
+  if (!context.req.url.includes('?')) return given
   for (const [name, values] of Object.entries(context.req.queries())) {
     if (values.length > 1) throw badParameter(name, `give ${name} once; it is given ${values.length} times`)
     given[name] = values[0]!
@@ -67,8 +68,7 @@ function queryOf(context: Context): Record<string, string> {
   return given
 }
 
-function check(schema: z.ZodObject | undefined, given: Record<string, string>): Record<string, never> {
-  if (!schema) return {}
+function check(schema: z.ZodObject, given: Record<string, string>): Record<string, never> {
   const result = schema.safeParse(given)
   if (result.success) return result.data as Record<string, never>
   const errors = faultsOf(result.error)
@@ -94,12 +94,11 @@ export function mount(app: Hono, one: Route): void {
   app[one.method](one.path.replaceAll(/\{(\w+)\}/g, ':$1'), (context) => {
     const media = negotiate(context, types)
     const own = headers.get(media)!
-    const kept = keeps ? notModified(context, own) : undefined
-    if (kept) return kept
+    if (keeps && isKnown(context, own)) return send(context, null, 304, own)
     const finish = (answer: unknown): Response =>
-      answer instanceof Response ? answer : respond(context, typeof answer === 'string' ? answer : JSON.stringify(answer), 200, own)
+      answer instanceof Response ? answer : send(context, typeof answer === 'string' ? answer : JSON.stringify(answer), 200, own)
     const query = check(one.query, queryOf(context))
-    const path = check(one.pathParameters, context.req.param())
+    const path = one.pathParameters ? check(one.pathParameters, context.req.param()) : {}
     const answer = one.handle({ query, path, media, context })
     return answer instanceof Promise ? (answer.then(finish) as Promise<Response>) : finish(answer)
   })

@@ -5,7 +5,7 @@ import { fit, mediaType, parseJson, readJson } from '../http/body.js'
 import type { Exact } from '../http/exact.js'
 import { answerLines, type Line } from '../http/ndjson.js'
 import { ProblemError, problem, problemFrom } from '../http/problem.js'
-import { respond, withCommon } from '../http/respond.js'
+import { respond } from '../http/respond.js'
 import { route } from '../http/route.js'
 
 const fields = {
@@ -66,7 +66,7 @@ function answerLine({ number, text, tooLong }: Line): unknown {
 const json = 'application/json'
 const ndjson = 'application/x-ndjson'
 const most = 1000
-const streamed = withCommon({ 'cache-control': 'no-store', 'content-type': ndjson })
+const streamed = { 'cache-control': 'no-store', 'content-type': ndjson }
 
 function answerAll(requests: readonly unknown[]): unknown[] {
   if (requests.length > most) {
