@@ -15,6 +15,7 @@ import { afterAll, describe, expect, test } from 'vitest'
 import { commonPair } from '../../packages/core/src/sheet/dish.js'
 import { crack } from '../../packages/core/src/sheet/eggs.js'
 import { fitDishes } from '../../packages/core/src/sheet/fit.js'
+import { startFootnotes } from '../../packages/core/src/sheet/footnotes.js'
 import { contentOf } from '../../packages/core/src/sheet/geometry.js'
 import { onUk, onUs } from '../../packages/core/src/sheet/units.js'
 
@@ -51,11 +52,12 @@ describe('what tins hold', () => {
 
 describe('six small or two large', () => {
   const batchOf = (volume: number) =>
-    ({ quantity: 'volume', unit: 'ml', low: volume, best: volume, high: volume, coverage: 0.9, without: [] }) as const
+    ({ quantity: 'volume', unit: 'ml', low: volume, best: volume, high: volume, coverage: 0.9, without: [], sources: [] }) as const
 
   test('the filling of six small tarts fills two large ones', () => {
     const [small] = commonPair()
-    for (const full of [0.95, 1, 1.05]) expect(fitDishes([], batchOf(6 * full * small.volume)).text).toBe('six small or two large')
+    for (const full of [0.95, 1, 1.05])
+      expect(fitDishes([], batchOf(6 * full * small.volume), startFootnotes()).text).toBe('six small or two large')
     checks++
   })
 

@@ -1,6 +1,6 @@
 import { badOption } from '../error.js'
 import { nearestTo } from '../nearest.js'
-import { type DishRow, dishShapes } from '../tables/index.js'
+import { type Citation, type DishRow, dishShapes } from '../tables/index.js'
 import { contentOf, type Inside, lined } from './geometry.js'
 import { countUpTo, numberIn, refuseUnknown, requireObject, show } from './number.js'
 
@@ -37,6 +37,8 @@ export interface Vessel {
   readonly count: number | null
   /** ml that go in. */
   readonly volume: number
+  /** Who says that a dish of the tables is so large. */
+  readonly source: readonly Citation[]
   /** The filling in mm, across at half its height and deep; null for a mould of known volume and unknown form. */
   readonly filling: { readonly base: Inside['base']; readonly length: number; readonly width: number; readonly deep: number } | null
 }
@@ -87,13 +89,7 @@ function insideOf(dish: Dish, at: string, unit: number): { inside: Inside; linin
   return { inside: { base, length, width, taper, depth: measured.depth! }, lining }
 }
 
-function vesselFrom(
-  inside: Inside,
-  lining: number,
-  fill: number,
-  at: string,
-  names: Pick<Vessel, 'id' | 'label' | 'plural' | 'count'>,
-): Vessel {
+function vesselFrom(inside: Inside, lining: number, fill: number, at: string, names: Omit<Vessel, 'volume' | 'filling'>): Vessel {
   const room = lined(inside, lining)
   const least = Math.min(room.length, room.width) - room.taper
   if (least < smallest / 2 || room.depth < smallest / 2)
@@ -104,9 +100,9 @@ function vesselFrom(
 }
 
 function fromRow(row: DishRow, fill: number, count: number | null, at: string): Vessel {
-  const { id, label, plural, length, width = length, depth, taper = 0, lining = 0 } = row
+  const { id, label, plural, length, width = length, depth, taper = 0, lining = 0, source } = row
   const base = row.shape === 'round' || row.shape === 'oval' ? 'ellipse' : 'rectangle'
-  return vesselFrom({ base, length, width, depth, taper }, lining, fill, at, { id, label, plural, count })
+  return vesselFrom({ base, length, width, depth, taper }, lining, fill, at, { id, label, plural, count, source })
 }
 
 function findRow(name: string, at: string): DishRow {
@@ -134,7 +130,7 @@ const pluralOf = (label: string): string =>
 function mouldByVolume(dish: Dish, fill: number, count: number | null, at: string): Vessel {
   const volume = numberIn(`${at}.volume`, dish.volume, 1, 100_000, 'ml')
   const label = `mould of ${volume} ml`
-  return { id: null, label, plural: pluralOf(label), count, volume: volume * fill, filling: null }
+  return { id: null, label, plural: pluralOf(label), count, volume: volume * fill, source: [], filling: null }
 }
 
 function checkDish(given: unknown, at: string): Vessel {
@@ -152,7 +148,7 @@ function checkDish(given: unknown, at: string): Vessel {
   if (unit === undefined) throw badOption(`${at}.unit`, `${show(dish.unit)} is not a unit of length here; there are mm, cm and in`)
   const { inside, lining } = insideOf(dish, at, unit)
   const label = labelOf(dish, inside)
-  return vesselFrom(inside, lining, fill, at, { id: null, label, plural: pluralOf(label), count })
+  return vesselFrom(inside, lining, fill, at, { id: null, label, plural: pluralOf(label), count, source: [] })
 }
 
 /**

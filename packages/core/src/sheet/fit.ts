@@ -1,4 +1,5 @@
 import { commonPair, type Vessel } from './dish.js'
+import type { Footnotes } from './footnotes.js'
 import type { DishFit, Sheet, Total } from './sheet.js'
 
 const numbers = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
@@ -12,13 +13,22 @@ function fullness(full: number): string {
   return full < 1 ? `, ${Math.round(full * 100)} % full` : `, with ${Math.round((full - 1) * 100)} % over`
 }
 
-function fitIn(vessel: Vessel, batch: number): DishFit {
-  const { id, label, plural, volume } = vessel
+function fitIn(vessel: Vessel, batch: number, footnotes: Footnotes): DishFit {
+  const { id, label, plural, volume, source } = vessel
   const fills = batch / volume
   const count = vessel.count ?? Math.max(1, Math.round(fills))
   const full = fills / count
   const text = `${spell(count)} ${count === 1 ? label : plural}${fullness(full)}`
-  return { id, label, volume: Math.round(volume), fills: Number(fills.toPrecision(4)), count, full: Number(full.toPrecision(4)), text }
+  return {
+    id,
+    label,
+    volume: Math.round(volume),
+    fills: Number(fills.toPrecision(4)),
+    count,
+    full: Number(full.toPrecision(4)),
+    text,
+    sources: footnotes.cite(source),
+  }
 }
 
 /** Beyond so many small tins the batch is not for tins: a brewing, a pickle for the year. Judgement. */
@@ -34,18 +44,18 @@ function sayPair(small: DishFit, large: DishFit): string {
  *
  * @param room the batch as it is scaled; null where the receipt gives no volume
  */
-export function fitDishes(dishes: readonly Vessel[], room: Total | null): Sheet['dishes'] {
+export function fitDishes(dishes: readonly Vessel[], room: Total | null, footnotes: Footnotes): Sheet['dishes'] {
   if (!room) return { fits: [], text: null }
   if (dishes.length === 0) {
-    const [small, large] = commonPair().map((vessel) => fitIn(vessel, room.best))
+    const [small, large] = commonPair().map((vessel) => fitIn(vessel, room.best, footnotes))
     return { fits: [small!, large!], text: small!.count <= mostTins ? sayPair(small!, large!) : null }
   }
-  const fits = dishes.length === 1 ? [fitIn(dishes[0]!, room.best)] : shared(dishes, room.best)
+  const fits = dishes.length === 1 ? [fitIn(dishes[0]!, room.best, footnotes)] : shared(dishes, room.best, footnotes)
   return { fits, text: fits.map(({ text }) => text).join(' and ') }
 }
 
 /** Several dishes share one batch, all to the same height of their fill. */
-function shared(dishes: readonly Vessel[], batch: number): readonly DishFit[] {
+function shared(dishes: readonly Vessel[], batch: number, footnotes: Footnotes): readonly DishFit[] {
   const whole = dishes.reduce((sum, { volume, count }) => sum + volume * (count ?? 1), 0)
-  return dishes.map((dish) => fitIn({ ...dish, count: dish.count ?? 1 }, (batch * dish.volume * (dish.count ?? 1)) / whole))
+  return dishes.map((dish) => fitIn({ ...dish, count: dish.count ?? 1 }, (batch * dish.volume * (dish.count ?? 1)) / whole, footnotes))
 }

@@ -10,6 +10,9 @@ export interface Footnotes {
   list(): readonly SheetSource[]
 }
 
+/** Places that would make a footnote longer than the eye takes in stand in the full citation alone. */
+const longestPlace = 60
+
 interface Note {
   readonly number: number
   readonly places: Set<string>
@@ -31,7 +34,7 @@ export function startFootnotes(): Footnotes {
         const whole = source ? citeFull(source) : id
         const at = [...places].join('; ')
         const citation = at ? `${whole.replace(/\.$/, '')}: ${at}.` : whole
-        return { number, id, short: citeShort({ id, ...(at ? { at } : {}) }), citation }
+        return { number, id, short: citeShort({ id, ...(at && at.length <= longestPlace ? { at } : {}) }), citation }
       }),
   }
 }

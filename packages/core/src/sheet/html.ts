@@ -73,15 +73,19 @@ function section(id: string, title: string, body: string): string {
   return body === '' ? '' : `<section aria-labelledby="${id}"><h2 id="${id}">${title}</h2>\n${body}</section>`
 }
 
+/** The footnotes of several parts, each once. */
+const cited = (parts: readonly { readonly sources: readonly number[] }[]): readonly number[] =>
+  [...new Set(parts.flatMap(({ sources }) => sources))].sort((a, b) => a - b)
+
 function batch(sheet: Sheet): string {
   const { totals, dishes, eggs, fixed, rounding } = sheet
   const missing = totals.mass && totals.mass.without.length > 0 ? `, without ${sayLines(totals.mass.without)}` : ''
   const unmeasured = sayUnmeasured(sheet)
   const given = fixed.map(({ what, value, lines }) => `${what}: ${value} (${sayLines(lines)})`)
   const entries = [
-    entry('weight', totals.mass && escaped(`${sayTotal(totals.mass)}${missing}`)),
-    entry('volume', totals.volume && escaped(sayTotal(totals.volume))),
-    entry('fills', dishes.text && escaped(dishes.text)),
+    entry('weight', totals.mass && `${escaped(`${sayTotal(totals.mass)}${missing}`)}${footnotes(totals.mass.sources)}`),
+    entry('volume', totals.volume && `${escaped(sayTotal(totals.volume))}${footnotes(totals.volume.sources)}`),
+    entry('fills', dishes.text && `${escaped(dishes.text)}${footnotes(cited(dishes.fits))}`),
     entry('eggs', eggs && escaped(eggs.text)),
     entry('besides', unmeasured.length > 0 ? escaped(`${unmeasured.join(', ')}: named without an amount`) : null),
     entry('fixed', given.length > 0 ? escaped(given.join('; ')) : null),
@@ -128,7 +132,7 @@ const items = (list: readonly string[]): string => (list.length > 0 ? `<ul>${lis
  */
 export function sheetToHtml(sheet: Sheet): string {
   const { title, oven, bake, cautions, sources, notes, dataset } = sheet
-  const cited = sources
+  const numbered = sources
     .map(({ number, short, citation }) => `<li id="source-${number}" title="${escaped(citation)}">${escaped(short)}</li>`)
     .join('\n')
   const pair = [section('batch', 'The batch', batch(sheet)), section('oven', 'The oven', `${oven.map(heat).join('')}${bakes(bake)}`)].join(
@@ -142,7 +146,7 @@ export function sheetToHtml(sheet: Sheet): string {
     pair.trim() ? `<div class="pair">${pair}</div>` : '',
     section('order', 'Order of work', order(sheet)),
     section('cautions', 'Cautions', items(cautions.map(caution))),
-    section('sources', 'Sources', cited ? `<ol class="sources">${cited}</ol>` : ''),
+    section('sources', 'Sources', numbered ? `<ol class="sources">${numbered}</ol>` : ''),
     `<footer>Worked from the tables of ${escaped(dataset)}. Amounts are what the words most likely meant; the ends and the notes say how sure that is.</footer>`,
   ]
   return `<!DOCTYPE html>

@@ -42,7 +42,8 @@ function optionsIn(options: readonly Option[], quantity: Quantity, good: GoodRow
     .map((option) => ({ ...option, value: inQuantity({ ...option.sense, value: option.value }, quantity, good).value }))
 }
 
-function displacementOf(good: GoodRow | undefined): DisplacementRow | undefined {
+/** How a thing packs once it lies in a batch; undefined for liquids, and for what keeps its bulk. */
+export function displacementOf(good: GoodRow | undefined): DisplacementRow | undefined {
   if (!good || good.classes.includes('liquid')) return undefined
   const names = [good.id, ...[...good.classes].reverse()]
   return names.map((name) => displacements.find(({ things }) => things.includes(name))).find((row) => row !== undefined)

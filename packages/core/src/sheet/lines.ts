@@ -2,14 +2,15 @@ import type { AnswerSense, AnswerStep } from '../answer.js'
 import { type Band, scaleBand } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
 import { citeShort } from '../cite/index.js'
+import { findUnit } from '../modern/index.js'
 import type { Sense } from '../senses/index.js'
-import { baseUnits, exactRatio, type Quantity } from '../tables/index.js'
+import { baseUnits, type Citation, exactRatio, type Quantity } from '../tables/index.js'
 import type { Cracked, OwnEgg } from './eggs.js'
 import type { Footnotes } from './footnotes.js'
 import type { Kernel, Option } from './kernel.js'
 import type { CheckedPlan } from './plan.js'
 import { noteOf } from './remarks.js'
-import type { Chosen, SheetLine } from './sheet.js'
+import type { Chosen, SheetLine, Working } from './sheet.js'
 import { toValue } from './totals.js'
 import type { Worked } from './worked.js'
 import { countedOut, eggsOut, knownOf, measuredOut } from './working.js'
@@ -92,6 +93,14 @@ function figuresOf(
   }
 }
 
+/** Who says how dense the thing is, where its measure was turned from weight to volume or back. */
+function turnedBy(kernel: Kernel | null, working: Working | null): readonly Citation[] {
+  if (!kernel?.good || !working) return []
+  const quantities = [working.value.quantity, findUnit(working.unit)?.quantity ?? kernel.quantity]
+  const turned = quantities.some((quantity) => quantity !== kernel.quantity && (quantity === 'mass' || quantity === 'volume'))
+  return turned ? kernel.good.source : []
+}
+
 const nothing = { value: null, senses: [], working: null, cracked: null } as const
 
 /** A line told from the beginning. */
@@ -114,8 +123,11 @@ function tellAfresh(worked: Worked, telling: Telling): Told {
     value,
     working,
     estimate,
-    note: noteOf(worked, value, working, senses),
-    sources: telling.footnotes.cite((kernel?.own[0]?.sense.steps ?? []).flatMap(({ sources }) => sources)),
+    note: noteOf(worked, { value, working, senses }, telling.factor),
+    sources: telling.footnotes.cite([
+      ...(kernel?.own[0]?.sense.steps ?? []).flatMap(({ sources }) => sources),
+      ...turnedBy(kernel, working),
+    ]),
   }
   return { line, cracked }
 }

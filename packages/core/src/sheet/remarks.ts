@@ -1,6 +1,6 @@
 /** What the reader of a line must choose or know. */
 import type { AnswerSense, Value } from '../answer.js'
-import type { Working } from './sheet.js'
+import type { SheetLine, Working } from './sheet.js'
 import type { Worked } from './worked.js'
 import { isEggs } from './working.js'
 
@@ -9,14 +9,18 @@ const worthChoosing = 0.1
 /** Senses further apart than this are a choice for the reader, not a band. Judgement. */
 const farApart = 1.1
 
+/** What a line comes to. */
+type Figures = Pick<SheetLine, 'value' | 'working' | 'senses'>
+
 const percent = (part: number): string => `${part > 0 ? '+' : '−'}${Math.abs(part * 100).toFixed(0)} %`
 
-function choiceNote(senses: readonly AnswerSense[]): string | undefined {
+function choiceNote(senses: readonly AnswerSense[], factor: number): string | undefined {
   const serious = senses.filter(({ likelihood }) => likelihood >= worthChoosing)
   const bests = serious.map(({ best }) => best)
   if (serious.length < 2 || Math.max(...bests) / Math.min(...bests) < farApart) return undefined
   const said = serious.map(
-    ({ label, best, unit, likelihood }) => `${label} (${Number(best.toPrecision(3))} ${unit}, ${Math.round(likelihood * 100)} in 100)`,
+    ({ label, best, unit, likelihood }) =>
+      `${label} (${Number((best * factor).toPrecision(3))} ${unit}, ${Math.round(likelihood * 100)} in 100)`,
   )
   return `Choose: ${said.join(', or ')}.`
 }
@@ -39,9 +43,14 @@ function roundingNote(working: Working | null, value: Value | null, worked: Work
     : undefined
 }
 
-export function noteOf(worked: Worked, value: Value | null, working: Working | null, senses: readonly AnswerSense[]): string | null {
+/**
+ * The note of a line; null where there is nothing to say.
+ *
+ * @param factor what the plan makes of the receipt, which the amounts to choose between are told for
+ */
+export function noteOf(worked: Worked, { value, working, senses }: Figures, factor: number): string | null {
   const problem = worked.problem ? `Not worked out: ${worked.problem}.` : undefined
   const estimate = worked.estimate ? 'An estimate: the receipt leaves it open, and it follows from the rest.' : undefined
-  const notes = [problem, estimate, choiceNote(senses), eggNote(working, worked), roundingNote(working, value, worked)]
+  const notes = [problem, estimate, choiceNote(senses, factor), eggNote(working, worked), roundingNote(working, value, worked)]
   return notes.filter(Boolean).join(' ') || null
 }

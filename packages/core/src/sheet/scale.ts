@@ -7,6 +7,8 @@ import type { SheetScale, Total } from './sheet.js'
 import { totalOf } from './totals.js'
 import type { Worked } from './worked.js'
 
+type Sum = Omit<Total, 'sources'> | null
+
 /** Beyond these no kitchen scales a receipt. Judgement. */
 const least = 1e-3
 const most = 1e4
@@ -25,12 +27,12 @@ function requireFactor(parameter: string, factor: number): number {
 }
 
 /** How many a receipt feeds, by its weight, where nobody says so. */
-function servingsOf(mass: Total | null): number {
+function servingsOf(mass: Sum): number {
   if (!mass) throw noAnswer('plan.guests', 'the receipt gives no weight to tell how many it serves; say so in plan.serves')
   return Math.max(1, Math.round(mass.best / portions.find(({ id }) => id === 'made-dish')!.best))
 }
 
-function byGuests(guests: number, serves: number | null, mass: Total | null): SheetScale {
+function byGuests(guests: number, serves: number | null, mass: Sum): SheetScale {
   const served = serves ?? servingsOf(mass)
   const factor = requireFactor('plan.guests', guests / served)
   const portion = portions.find(({ id }) => id === 'made-dish')!
@@ -38,7 +40,7 @@ function byGuests(guests: number, serves: number | null, mass: Total | null): Sh
   return { factor, by: 'guests', text: `for ${guests}, from a receipt that serves ${how}: ${said(factor)} times` }
 }
 
-function byDish(dishes: CheckedPlan['dishes'], room: Total | null): SheetScale {
+function byDish(dishes: CheckedPlan['dishes'], room: Sum): SheetScale {
   if (!room) throw noAnswer('plan.dish', 'the receipt gives no volume to fill a dish with; scale by plan.scale')
   const volume = dishes.reduce((sum, dish) => sum + dish.volume * (dish.count ?? 1), 0)
   const factor = requireFactor('plan.dish', volume / room.best)
@@ -90,9 +92,14 @@ function byLimit(limit: NonNullable<CheckedPlan['limit']>, lines: readonly Worke
  *
  * @throws PottleError `bad-option` for a plan that no kitchen could follow; `no-answer` where the receipt gives nothing to scale by
  */
-export function scaleFor(plan: CheckedPlan, lines: readonly Worked[], mass: Total | null, room: Total | null): SheetScale {
+export function scaleFor(plan: CheckedPlan, lines: readonly Worked[], mass: Sum, room: Sum): SheetScale {
   const coverage = mass?.coverage ?? 0.9
-  if (plan.scale !== null) return { factor: plan.scale, by: 'factor', text: `${said(plan.scale)} times the receipt` }
+  if (plan.scale !== null)
+    return {
+      factor: plan.scale,
+      by: 'factor',
+      text: plan.scale < 1 ? `${said(plan.scale)} of the receipt` : `${said(plan.scale)} times the receipt`,
+    }
   if (plan.guests !== null) return byGuests(plan.guests, plan.serves, mass)
   if (plan.limit !== null) return byLimit(plan.limit, lines, coverage)
   if (plan.dishes.length > 0) return byDish(plan.dishes, room)

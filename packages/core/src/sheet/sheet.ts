@@ -71,6 +71,8 @@ export interface SheetScale {
 /** A sum over the lines, and the lines that could not be counted in. */
 export interface Total extends Value {
   readonly without: readonly number[]
+  /** Footnotes to the densities that it rests on beside the lines. */
+  readonly sources: readonly number[]
 }
 
 /** How many of one dish the batch fills. */
@@ -86,6 +88,8 @@ export interface DishFit {
   /** How full each stands when the batch is shared among `count`, as a part of what it is filled with. */
   readonly full: number
   readonly text: string
+  /** Footnotes to the size of a dish of the tables; none for a dish that the plan measures. */
+  readonly sources: readonly number[]
 }
 
 /** Eggs to crack for the whole sheet. */

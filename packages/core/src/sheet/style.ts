@@ -29,7 +29,7 @@ tr { break-inside: avoid }
 th:first-child { text-align: right; font-weight: 400; color: var(--margin); padding-left: 0; width: 7mm; border-right: 0.7pt solid var(--margin) }
 thead th:first-child { color: var(--faint) }
 .off { font-weight: 600; width: 17% }
-.off small { font-weight: 400 }
+.off small { font-weight: 400; white-space: nowrap }
 .thing { width: 11% }
 .said { font-style: italic; width: 18% }
 .between { white-space: nowrap; width: 12%; color: var(--faint); font-size: 9pt }

@@ -1,7 +1,7 @@
 import type { Value } from '../answer.js'
 import { type Band, jointBand, times } from '../bands/index.js'
-import { baseUnits, type Quantity } from '../tables/index.js'
-import type { Kernel } from './kernel.js'
+import { baseUnits, type Citation, type Quantity } from '../tables/index.js'
+import { displacementOf, type Kernel } from './kernel.js'
 import type { Total } from './sheet.js'
 import type { Worked } from './worked.js'
 
@@ -17,7 +17,7 @@ function counted(lines: readonly Worked[]): ReadonlyMap<Kernel, number> {
  *
  * @returns null where no line can be told in it
  */
-export function totalOf(lines: readonly Worked[], of: 'mass' | 'volume' | 'room', coverage: number): Total | null {
+export function totalOf(lines: readonly Worked[], of: 'mass' | 'volume' | 'room', coverage: number): Omit<Total, 'sources'> | null {
   const told = lines.filter(({ kernel }) => kernel?.[of])
   if (told.length === 0) return null
   const sums = [...counted(told)].map(([kernel, count]) => ({
@@ -26,6 +26,16 @@ export function totalOf(lines: readonly Worked[], of: 'mass' | 'volume' | 'room'
   }))
   const without = lines.filter(({ kernel }) => !kernel?.[of]).map(({ number }) => number)
   return { ...toValue(of === 'mass' ? 'mass' : 'volume', jointBand(sums, coverage)), without }
+}
+
+/** What turned each kernel's own quantity into the one that was added up: densities, and how dry things pack. */
+export function totalRestsOn(lines: readonly Worked[], of: 'mass' | 'room'): readonly Citation[] {
+  return [...counted(lines).keys()].flatMap((kernel) => {
+    const { good, quantity } = kernel
+    const packed = of === 'room' && kernel.mass ? displacementOf(good) : undefined
+    const turned = packed ? quantity === 'volume' : quantity !== (of === 'mass' ? 'mass' : 'volume')
+    return kernel[of] ? [...(turned && good ? good.source : []), ...(packed?.source ?? [])] : []
+  })
 }
 
 /** A band as an answer gives it. */

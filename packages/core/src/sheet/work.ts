@@ -17,7 +17,7 @@ import { type CheckedPlan, checkPlan, type Plan } from './plan.js'
 import { unmeasuredOf, workLines } from './receipt.js'
 import { scaleFor } from './scale.js'
 import type { Sheet, Total } from './sheet.js'
-import { totalOf } from './totals.js'
+import { totalOf, totalRestsOn } from './totals.js'
 
 /** What a caller may say beside the text. */
 export interface SheetOptions {
@@ -45,8 +45,10 @@ function checkText(text: unknown): string {
   return text
 }
 
-function scaledTotal(total: Total | null, factor: number): Total | null {
-  return total && { ...total, ...scaleBand(total, factor) }
+type Sum = Omit<Total, 'sources'> | null
+
+function scaledTotal(total: Sum, factor: number, sources: readonly number[]): Total | null {
+  return total && { ...total, ...scaleBand(total, factor), sources }
 }
 
 function sheetFrom(text: string, title: string, plan: CheckedPlan, setting: Setting, coverage: number): Sheet {
@@ -57,8 +59,9 @@ function sheetFrom(text: string, title: string, plan: CheckedPlan, setting: Sett
   const [egg, footnotes] = [ownEgg(plan), startFootnotes()]
   const known: Telling['told'] = new Map()
   const told = lines.map((line) => tellLine(line, { plan, factor: scale.factor, coverage, egg, footnotes, told: known }))
-  const volume = scaledTotal(room, scale.factor)
-  const dishes = fitDishes(plan.dishes, volume)
+  const weight = scaledTotal(mass, scale.factor, footnotes.cite(totalRestsOn(lines, 'mass')))
+  const volume = scaledTotal(room, scale.factor, footnotes.cite(totalRestsOn(lines, 'room')))
+  const dishes = fitDishes(plan.dishes, volume, footnotes)
   const oven = ovensOf(reading, setting, plan, footnotes)
   const unmeasured = unmeasuredOf(reading, lines)
   return {
@@ -68,7 +71,7 @@ function sheetFrom(text: string, title: string, plan: CheckedPlan, setting: Sett
     scale,
     lines: told.map(({ line }) => line),
     unmeasured,
-    totals: { mass: scaledTotal(mass, scale.factor), volume },
+    totals: { mass: weight, volume },
     dishes,
     eggs: sumEggs(
       told.map(({ cracked }) => cracked).filter((cracked) => cracked !== null),
