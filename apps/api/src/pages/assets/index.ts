@@ -1,4 +1,5 @@
 import { Hono } from 'hono'
+import { respond } from '../../http/respond.js'
 import { enhance } from './enhance.js'
 import { markPicture } from './mark.js'
 import { stylesheet } from './style/index.js'
@@ -34,5 +35,5 @@ assetRoutes.get('/assets/:tag/:name', (context) => {
   const found = Object.hasOwn(assets, name) ? assets[name] : undefined
   if (!found) return context.notFound()
   const cache = tag === found.tag ? 'public, max-age=31536000, immutable' : 'no-cache'
-  return context.body(found.text, 200, { 'content-type': found.type, 'cache-control': cache })
+  return respond(context, found.text, 200, { 'content-type': found.type, 'cache-control': cache })
 })

@@ -9,6 +9,8 @@ export interface PageProps {
   readonly title: string
   /** Its address without what was asked, to mark where the reader is. */
   readonly at: string
+  /** How what it shows can be shown elsewhere. */
+  readonly shown?: { readonly discovery: string; readonly canonical: string } | undefined
   readonly children?: Child
 }
 
@@ -32,7 +34,7 @@ function Links({ to, at, label }: { to: readonly (readonly [string, string])[]; 
       <ul>
         {to.map(([href, name]) => (
           <li>
-            <a href={href} aria-current={href === at ? 'page' : undefined}>
+            <a href={href} aria-current={href === at ? 'true' : undefined}>
               {name}
             </a>
           </li>
@@ -55,7 +57,7 @@ function Colophon({ at }: { at: string }) {
 }
 
 /** The frame that every page stands in. */
-export function Page({ title, at, children }: PageProps) {
+export function Page({ title, at, shown, children }: PageProps) {
   return (
     <html lang="en-GB">
       <head>
@@ -65,6 +67,8 @@ export function Page({ title, at, children }: PageProps) {
         <meta name="color-scheme" content="light dark" />
         <link rel="icon" href={assetAddress('pottle.svg')} type="image/svg+xml" />
         <link rel="stylesheet" href={assetAddress('pottle.css')} />
+        {shown && <link rel="canonical" href={shown.canonical} />}
+        {shown && <link rel="alternate" type="application/json+oembed" href={shown.discovery} title={title} />}
         <script src={assetAddress('pottle.js')} defer />
       </head>
       <body>

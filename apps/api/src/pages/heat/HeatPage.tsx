@@ -3,7 +3,7 @@ import { Entry } from '../frame/index.js'
 import { type Asked, addressOf, saySetting } from '../parts/asked.js'
 import { Copyable } from '../parts/Copyable.js'
 import { Citations, keyFor } from '../parts/citing.js'
-import { embedFor } from '../parts/embed.js'
+import { type Elsewhere, ForOwnPage } from '../parts/ForOwnPage.js'
 import { WordsRead } from '../parts/faults.js'
 import { sayShare } from '../parts/figures.js'
 import { HeatForm } from '../parts/forms.js'
@@ -17,6 +17,7 @@ interface HeatProps {
   readonly answer: HeatAnswer
   readonly asked: Asked
   readonly address: string
+  readonly shown: Elsewhere | undefined
 }
 
 const short = ({ value, modern }: HeatReading): string => {
@@ -85,7 +86,7 @@ function Others({ reading }: { reading: HeatReading }) {
   )
 }
 
-function TakeWith({ answer, asked, address }: HeatProps) {
+function TakeWith({ answer, asked, address, shown }: HeatProps) {
   const { reading, place, sources } = answer
   const { phrase, setting } = reading
   const text = `${reading.heat.label} ${reading.of}, ${short(reading)}`
@@ -99,7 +100,7 @@ function TakeWith({ answer, asked, address }: HeatProps) {
         sources={sources}
       />
       <Copyable title="A link to this answer" text={address} />
-      <Copyable title="For your own web page" text={embedFor('heat', { phrase, year: asked.year }, `${phrase} (${short(reading)})`)} />
+      {shown && <ForOwnPage {...shown} />}
       <p class="small">
         For programs: <a href={addressOf('/v1/oven-heats', { phrase, year: asked.year })}>the same answer as JSON</a>.
       </p>

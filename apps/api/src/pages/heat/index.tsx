@@ -2,6 +2,7 @@ import { type Fault, PottleError } from '@pottle/core'
 import { Hono } from 'hono'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
 import { absolute, addressOf, askedOf, wasSent } from '../parts/asked.js'
+import { elsewhere } from '../parts/ForOwnPage.js'
 import { Faults } from '../parts/faults.js'
 import { HeatForm, HeatTries } from '../parts/forms.js'
 import { HeatPage } from './HeatPage.js'
@@ -64,10 +65,11 @@ heatPage.get(at, (context) => {
       answer.code === 'bad-option' ? 400 : 422,
     )
   }
+  const shown = elsewhere(context, 'heat', asked)
   return respondWithPage(
     context,
-    <Page title={`${answer.reading.phrase}: ${answer.reading.heat.label} oven`} at={at}>
-      <HeatPage answer={answer} asked={asked} address={absolute(context, addressOf(at, asked))} />
+    <Page title={`${answer.reading.phrase}: ${answer.reading.heat.label} oven`} at={at} shown={shown}>
+      <HeatPage answer={answer} asked={asked} address={absolute(context, addressOf(at, asked))} shown={shown} />
     </Page>,
   )
 })

@@ -2,6 +2,7 @@ import { Hono } from 'hono'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
 import { HeatForm, HeatTries, MeasureForm, MeasureTries } from '../parts/forms.js'
 import { SheetForm, SheetTries } from '../sheet/index.js'
+import { Shelf } from './Shelf.js'
 
 function Reading() {
   return (
@@ -35,9 +36,12 @@ homePage.get('/', (context) =>
   respondWithPage(
     context,
     <Page title="" at="/">
-      <div class="opening">
-        <h1>Old English kitchen measures in modern ones</h1>
-        <p>How much it is, how sure that is, and who says so.</p>
+      <div class="opening first">
+        <div>
+          <h1>Old English kitchen measures in modern ones</h1>
+          <p>How much it is, how sure that is, and who says so.</p>
+        </div>
+        <Shelf />
       </div>
       <Entry title="Turn a measure into a modern one" about={<p>A pottle, a peck, a penny loaf, a dozen eggs, the bigness of a walnut.</p>}>
         <MeasureForm form="measure" asked={{}} />

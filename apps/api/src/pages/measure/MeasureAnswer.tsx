@@ -4,7 +4,7 @@ import { type Asked, addressOf, saySetting } from '../parts/asked.js'
 import { BandPicture } from '../parts/BandPicture.js'
 import { Copyable } from '../parts/Copyable.js'
 import { Citations, keyFor } from '../parts/citing.js'
-import { embedFor } from '../parts/embed.js'
+import { type Elsewhere, ForOwnPage } from '../parts/ForOwnPage.js'
 import { WordsRead } from '../parts/faults.js'
 import { between, sayBand, sayEnds, scaleFor } from '../parts/figures.js'
 import { MeasureForm } from '../parts/forms.js'
@@ -19,6 +19,7 @@ interface AnswerProps {
   readonly asked: Asked
   /** Where the same answer can be had again, with the server's own name. */
   readonly address: string
+  readonly shown: Elsewhere | undefined
 }
 
 /** More meanings than this crowd the picture; the table has them all. */
@@ -108,10 +109,9 @@ function Reckoning({ answer }: AnswerProps) {
   )
 }
 
-function TakeWith({ answer, asked, address }: AnswerProps) {
+function TakeWith({ answer, asked, address, shown }: AnswerProps) {
   const { phrase, text, value, sources, setting } = answer
   const question = `“${phrase}”, ${saySetting(setting)}`
-  const snippet = embedFor('measure', { phrase, year: asked.year, place: asked.place, standard: asked.standard }, `${phrase} (${text})`)
   return (
     <Entry title="To cite and keep">
       <Citations
@@ -122,7 +122,7 @@ function TakeWith({ answer, asked, address }: AnswerProps) {
         sources={sources}
       />
       <Copyable title="A link to this answer" text={address} />
-      <Copyable title="For your own web page" text={snippet} />
+      {shown && <ForOwnPage {...shown} />}
       <p class="small">
         For programs: <a href={addressOf('/v1/convert', { ...asked, phrase })}>the same answer as JSON</a>.
       </p>

@@ -2,6 +2,7 @@ import type { Fault, PottleError } from '@pottle/core'
 import { Hono } from 'hono'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
 import { type Asked, absolute, addressOf, askedOf, wasSent } from '../parts/asked.js'
+import { elsewhere } from '../parts/ForOwnPage.js'
 import { Faults } from '../parts/faults.js'
 import { MeasureForm, MeasureTries } from '../parts/forms.js'
 import { answered } from './answered.js'
@@ -60,10 +61,11 @@ measurePage.get(at, (context) => {
     )
   }
   const { answer } = result
+  const shown = elsewhere(context, 'measure', asked)
   return respondWithPage(
     context,
-    <Page title={`${answer.phrase}: ${answer.text}`} at={at}>
-      <MeasureAnswer answer={answer} asked={asked} address={absolute(context, addressOf(at, asked))} />
+    <Page title={`${answer.phrase}: ${answer.text}`} at={at} shown={shown}>
+      <MeasureAnswer answer={answer} asked={asked} address={absolute(context, addressOf(at, asked))} shown={shown} />
     </Page>,
   )
 })

@@ -1,5 +1,6 @@
 import { settingOf } from '@pottle/core'
 import type { Context } from 'hono'
+import { originOf } from '../../embed/asked.js'
 import { placeLabel } from './places.js'
 
 /** What a form sent, by the names of its fields; a field left empty is absent. */
@@ -32,7 +33,7 @@ export function addressOf(path: string, asked: Readonly<Record<string, string | 
 }
 
 /** The same address on the server that was asked, to be kept and passed on. */
-export const absolute = (context: Context, address: string): string => new URL(address, context.req.url).href
+export const absolute = (context: Context, address: string): string => new URL(address, originOf(context)).href
 
 /** `London, 1690`, as a reader says a setting. */
 export function saySetting(setting: { readonly year: number | string | null; readonly place?: string }): string {

@@ -56,9 +56,7 @@ export function YearField({ asked, short, ...props }: FieldProps & { short?: boo
       asked={asked}
       name="year"
       label="Year"
-      hint={
-        short ? '1690, 1690~ or 169X' : 'Of the book. 1690~ is about 1690; 169X some year of the 1690s. Leave it empty if you don’t know.'
-      }
+      hint={short ? '1690, 1690~ or 169X' : '1690; 1690~ if about then; 169X for the 1690s; empty if not known.'}
       control={(own) => <input {...own} value={asked.year} autocomplete="off" maxlength={20} />}
     />
   )

@@ -1,7 +1,9 @@
 import { drawLoafSeries, type Fault, loafCoins, loafKinds, loafSeries, PottleError, settingOf } from '@pottle/core'
-import { Hono } from 'hono'
+import { type Context, Hono } from 'hono'
+import type { Child } from 'hono/jsx'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
 import { type Asked, addressOf, askedOf } from '../parts/asked.js'
+import { type Elsewhere, elsewhere, ForOwnPage } from '../parts/ForOwnPage.js'
 import { Faults } from '../parts/faults.js'
 import { ChoiceField, LineField, PlaceField, Press } from '../parts/fields.js'
 import { figure } from '../parts/figures.js'
@@ -11,7 +13,7 @@ import { placeLabel } from '../parts/places.js'
 const at = '/loaves'
 const fields = ['coin', 'kind', 'from', 'to', 'place']
 /** The years of printed cookery books in which a penny loaf was still baked. */
-const usual = { coin: 'penny', kind: 'white', from: '1550', to: '1836' }
+const usual = { coin: 'penny', kind: 'white', from: '1550', to: '1836', place: 'england' }
 /** More rows than this are no table to read: then every second, fifth or tenth year is given. */
 const mostRows = 60
 
@@ -23,25 +25,48 @@ const yearOf = (parameter: string, text: string): number => {
   throw new PottleError('bad-option', [{ parameter, detail: `"${text.slice(0, 20)}" is not a year; give four digits, such as 1690` }])
 }
 
+/** What is asked, with what is usual in place of what is not said. */
+interface LoafAsked {
+  readonly coin: string
+  readonly kind: string
+  readonly from: string
+  readonly to: string
+  readonly place: string
+}
+
+/** A loaf of one date, as links from elsewhere ask for it by `year`, is a span of its years. */
+function fill({ year, coin, kind, from, to, place }: Asked): LoafAsked {
+  const span = year === undefined ? usual : settingOf(year)
+  return {
+    coin: coin ?? usual.coin,
+    kind: kind ?? usual.kind,
+    from: from ?? String(span.from),
+    to: to ?? String(span.to),
+    place: place ?? usual.place,
+  }
+}
+
 interface Drawn {
+  readonly asked: LoafAsked
   readonly svg: string
   readonly series: ReturnType<typeof loafSeries>
 }
 
-function draw(asked: Asked): Drawn {
-  const { coin = usual.coin, kind = usual.kind, place = 'england' } = asked
-  const [from, to] = [yearOf('from', asked.from ?? usual.from), yearOf('to', asked.to ?? usual.to)]
+function draw(given: Asked): Drawn {
+  const asked = fill(given)
+  const { coin, kind, place } = asked
+  const [from, to] = [yearOf('from', asked.from), yearOf('to', asked.to)]
   const series = loafSeries({ coin, kind, from, to, place: settingOf(null, place).places })
-  return { series, svg: drawLoafSeries(series, { coin, kind, place: placeLabel(place) }) }
+  return { asked, series, svg: drawLoafSeries(series, { coin, kind, place: placeLabel(place) }) }
 }
 
 /** A fault of one year is one of the span's first: the library speaks of `year` where the form has `from`. */
 const toFields = (faults: readonly Fault[]): readonly Fault[] =>
   faults.map(({ parameter, detail }) => ({ parameter: parameter === 'year' ? 'from' : parameter, detail }))
 
-function drawOrFault(asked: Asked): Drawn | PottleError {
+function drawOrFault(given: Asked): Drawn | PottleError {
   try {
-    return draw(asked)
+    return draw(given)
   } catch (error) {
     if (error instanceof PottleError) return new PottleError(error.code, toFields(error.faults))
     throw error
@@ -49,8 +74,7 @@ function drawOrFault(asked: Asked): Drawn | PottleError {
 }
 
 function LoafForm({ asked, faults }: { asked: Asked; faults?: readonly Fault[] }) {
-  const filled = { ...usual, ...asked }
-  const own = { form: 'loaves', asked: filled, faults }
+  const own = { form: 'loaves', asked: { ...usual, ...asked }, faults }
   return (
     <form action={at} data-ask>
       <div class="row">
@@ -67,11 +91,13 @@ function LoafForm({ asked, faults }: { asked: Asked; faults?: readonly Fault[] }
 
 const stepFor = (rows: number): number => [1, 2, 5, 10, 20].find((step) => rows / step <= mostRows) ?? 50
 
-function YearTable({ series, asked }: { series: Drawn['series']; asked: Asked }) {
+const spanned = ({ from, to }: LoafAsked): string => (from === to ? from : `${from}/${to}`)
+
+const nameOf = ({ coin, kind }: LoafAsked): string => `${/^[aeiou]/.test(coin) ? 'an' : 'a'} ${coin} ${kind} loaf`
+
+function YearTable({ series, asked }: Drawn) {
   const step = stepFor(series.length)
   const shown = series.filter(({ year }) => year % step === 0)
-  const { coin = usual.coin, kind = usual.kind, place } = asked
-  const words = `a ${coin} ${kind} loaf`
   return (
     <table class="ruled">
       <caption>
@@ -93,7 +119,7 @@ function YearTable({ series, asked }: { series: Drawn['series']; asked: Asked })
         {shown.map(({ year, low, best, high }) => (
           <tr>
             <th scope="row">
-              <a href={addressOf('/measure', { phrase: words, year, place })}>{year}</a>
+              <a href={addressOf('/measure', { phrase: nameOf(asked), year, place: asked.place })}>{year}</a>
             </th>
             <td class="figure">{figure(best)} g</td>
             <td class="figure">
@@ -106,9 +132,10 @@ function YearTable({ series, asked }: { series: Drawn['series']; asked: Asked })
   )
 }
 
-function Drawing({ drawn, asked }: { drawn: Drawn; asked: Asked }) {
-  const { from, to } = { ...usual, ...asked }
-  const { coin = usual.coin, kind = usual.kind, place } = asked
+function Drawing({ drawn, shown }: { drawn: Drawn; shown: Elsewhere | undefined }) {
+  const { asked, svg, series } = drawn
+  const { coin, kind, place } = asked
+  const question = { coin, kind, year: spanned(asked), place }
   return (
     <>
       <Entry
@@ -118,16 +145,48 @@ function Drawing({ drawn, asked }: { drawn: Drawn; asked: Asked }) {
         }
       >
         <section data-answer tabindex={-1} aria-label="The weight of the loaf year by year">
-          <Plate svg={drawn.svg}>
-            <a href={addressOf('/v1/loaves.svg', { coin, kind, year: `${from}/${to}`, place })}>The picture alone</a>, and{' '}
-            <a href={addressOf('/v1/loaves', { coin, kind, year: `${from}/${to}`, place })}>its figures as JSON</a>.
+          {series.length === 1 && <p class="answer">about {figure(series[0]!.best)} g</p>}
+          <Plate svg={svg}>
+            <a href={addressOf('/v1/loaves.svg', question)}>The picture alone</a>, and{' '}
+            <a href={addressOf('/v1/loaves', question)}>its figures as JSON</a>.
           </Plate>
         </section>
       </Entry>
       <Entry title="In figures">
-        <YearTable series={drawn.series} asked={asked} />
+        <YearTable {...drawn} />
       </Entry>
+      {shown && (
+        <Entry title="To keep">
+          <ForOwnPage {...shown} />
+        </Entry>
+      )}
     </>
+  )
+}
+
+function respondWithDrawing(context: Context, drawn: Drawn): Response {
+  const { asked } = drawn
+  const shown = elsewhere(context, 'loaf', { coin: asked.coin, kind: asked.kind, year: spanned(asked), place: asked.place })
+  return respondWithPage(
+    context,
+    <LoafPage shown={shown}>
+      <Entry title="Which loaf">
+        <LoafForm asked={{ ...asked }} />
+      </Entry>
+      <Drawing drawn={drawn} shown={shown} />
+    </LoafPage>,
+  )
+}
+
+function LoafPage({ shown, children }: { shown?: Elsewhere | undefined; children: Child }) {
+  return (
+    <Page title="The loaf through the years" at={at} shown={shown}>
+      <div class="opening">
+        <h1>The loaf through the years</h1>
+        <p>What a penny bought, computed from the price of wheat through the Assize of Bread.</p>
+      </div>
+      {children}
+    </Page>
   )
 }
 
@@ -136,22 +195,15 @@ export const loafPage: Hono = new Hono()
 loafPage.get(at, (context) => {
   const asked = askedOf(context)
   const drawn = drawOrFault(asked)
-  const failed = drawn instanceof PottleError
+  if (!(drawn instanceof PottleError)) return respondWithDrawing(context, drawn)
   return respondWithPage(
     context,
-    <Page title="The loaf through the years" at={at}>
-      <div class="opening">
-        <h1>The loaf through the years</h1>
-        <p>What a penny bought, computed from the price of wheat through the Assize of Bread.</p>
-      </div>
+    <LoafPage>
       <Entry title="Which loaf">
-        {failed && (
-          <Faults error={drawn} asked={asked} path={at} form="loaves" fields={fields} lacking="" answers={() => false} heading="h2" />
-        )}
-        <LoafForm asked={asked} {...(failed ? { faults: drawn.faults } : {})} />
+        <Faults error={drawn} asked={asked} path={at} form="loaves" fields={fields} lacking="" answers={() => false} heading="h2" />
+        <LoafForm asked={asked} faults={drawn.faults} />
       </Entry>
-      {!failed && <Drawing drawn={drawn} asked={asked} />}
-    </Page>,
-    failed ? (drawn.code === 'bad-option' ? 400 : 422) : 200,
+    </LoafPage>,
+    drawn.code === 'bad-option' ? 400 : 422,
   )
 })

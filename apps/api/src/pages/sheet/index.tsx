@@ -1,6 +1,7 @@
 import { demoReceipts, PottleError, type Sheet } from '@pottle/core'
 import { type Context, Hono } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
+import { respond } from '../../http/respond.js'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
 import { type Asked, absolute, addressOf, askedIn, askedOf, wasSent } from '../parts/asked.js'
 import { Faults } from '../parts/faults.js'
@@ -58,7 +59,7 @@ function respondWithFile(context: Context, sheet: Sheet, as: string): Response {
   const file = fileOf(sheet, as)
   if (!file) return context.notFound() as Response
   const shown = as === 'html' ? 'inline' : 'attachment'
-  return context.body(file.text, 200, {
+  return respond(context, file.text, 200, {
     'content-type': file.type,
     'content-disposition': `${shown}; filename="${file.name}"`,
     'content-security-policy': "default-src 'none'; style-src 'unsafe-inline'; sandbox",

@@ -100,12 +100,13 @@ function List() {
 const yearsOf = ({ years }: CatalogueSense): string => (years ? `${years[0]} to ${years[1]}` : 'at all times')
 
 function SenseRow({ sense, index }: { sense: CatalogueSense; index: number }) {
-  const { label, place, things, grade, checked, sources } = sense
+  const { id, label, place, things, grade, checked, sources } = sense
   return (
-    <tr id={sense.id}>
+    <tr id={id}>
       <th scope="row">
         <span class="letter">{letterOf(index)}</span>
         <span>{label}</span>
+        <code class="meaning quiet">{id}</code>
         {(place || things) && (
           <span class="small quiet meaning">
             {[place && placeLabel(place), things && `for ${things.join(', ').replaceAll('-', ' ')}`].filter(Boolean).join('; ')}

@@ -18,7 +18,9 @@ main { border-top: 0.22rem solid var(--ink); position: relative; padding-bottom:
 main::before { content: ""; position: absolute; left: 1.25rem; right: 1.25rem; top: 0.15rem; border-top: 1px solid var(--ink); }
 .opening { padding: 2rem 0 1.8rem; border-bottom: 1px solid var(--feint); display: grid; gap: 0.4rem; }
 .opening h1 { font-size: clamp(1.8rem, 1.1rem + 3vw, 2.9rem); line-height: 1.1; }
-.opening p { font-size: 1.2rem; color: var(--quiet); }
+.opening p { font-size: 1.2rem; color: var(--quiet); max-width: 44rem; text-wrap: balance; }
+.opening.first { gap: 1.2rem 2rem; padding-bottom: 1rem; }
+@media (min-width: 56rem) { .opening.first { grid-template-columns: minmax(0, 1fr) auto; align-items: end; } .opening.first > div { padding-bottom: 1.2rem; } }
 .entry { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.8rem; padding: 1.5rem 0; border-bottom: 1px solid var(--feint); }
 .entry:last-child { border-bottom: 0; }
 .entry > * { min-width: 0; }
