@@ -1,0 +1,2 @@
+export type { Defaults } from './asked.js'
+export { default } from './plugin.js'

@@ -1,0 +1,73 @@
+import { PottleError } from '@pottle/core'
+import { answerQuestion } from '@pottle/embed/library'
+import { type Entry, footnote, type Kind, queryOf } from '@pottle/embed/view'
+import type { FootnoteDefinition, PhrasingContent, Root } from 'mdast'
+import type { TextDirective } from 'mdast-util-directive'
+import { SKIP, visit } from 'unist-util-visit'
+import type { VFile } from 'vfile'
+import { type Defaults, questionIn } from './asked.js'
+
+const kinds: readonly string[] = ['measure', 'heat', 'loaf'] satisfies Kind[]
+
+/** The words between the brackets, without their markup. */
+function wordsIn(nodes: readonly PhrasingContent[]): string {
+  return nodes.map((node) => ('value' in node ? node.value : 'children' in node ? wordsIn(node.children) : '')).join('')
+}
+
+/** The footnotes of one document: the same question, asked again, points to the same note. */
+class Footnotes {
+  readonly #numbers = new Map<string, string>()
+  readonly definitions: FootnoteDefinition[] = []
+
+  referTo(key: string, entry: Entry): PhrasingContent {
+    const identifier = this.#numbers.get(key) ?? this.#add(key, entry)
+    return { type: 'footnoteReference', identifier, label: identifier }
+  }
+
+  #add(key: string, entry: Entry): string {
+    const identifier = `pottle-${this.definitions.length + 1}`
+    const paragraph = { type: 'paragraph' as const, children: [{ type: 'text' as const, value: footnote(entry) }] }
+    this.definitions.push({ type: 'footnoteDefinition', identifier, label: identifier, children: [paragraph] })
+    this.#numbers.set(key, identifier)
+    return identifier
+  }
+}
+
+/** Puts the answer behind the words, and makes the directive an element that a site can style. */
+function answer(node: TextDirective, defaults: Defaults, notes: Footnotes): void {
+  const kind = node.name as Kind
+  const { id, class: ownClass, ...attributes } = node.attributes ?? {}
+  const question = questionIn(kind, wordsIn(node.children), attributes, defaults)
+  const entry = answerQuestion(question)
+  const className = [`pottle-${kind}`, ...(ownClass?.split(/\s+/) ?? [])]
+  node.children.push({ type: 'text', value: ` (${entry.short})` }, notes.referTo(`${kind}?${queryOf(question)}`, entry))
+  // How remark-rehype learns which element a node becomes (mdast-util-to-hast, "fields on nodes").
+  node.data = Object.assign(node.data ?? {}, { hName: 'span', hProperties: { className, ...(id ? { id } : {}) } })
+}
+
+/**
+ * Turns `:measure[a pottle of cream]{year=1690}`, `:heat[a slack oven]{year=1796}` and `:loaf[a penny white loaf]{year=1680}` into the words with
+ * the modern measure in brackets and a footnote with its sources. Use it after `remark-directive`.
+ *
+ * Where there is no answer the words stay as they were written, and the file gets a message with the place and the reason.
+ *
+ * @param defaults the year and place of whatever does not say its own
+ * @example unified().use(remarkParse).use(remarkDirective).use(remarkPottle, { year: 1690, place: 'london' })
+ */
+export default function remarkPottle(defaults: Defaults = {}): (tree: Root, file: VFile) => void {
+  return (tree, file) => {
+    const notes = new Footnotes()
+    visit(tree, 'textDirective', (node, index, parent) => {
+      if (!kinds.includes(node.name)) return
+      try {
+        answer(node, defaults, notes)
+      } catch (error) {
+        if (!(error instanceof PottleError)) throw error
+        file.message(error.message, { place: node.position, ruleId: error.code, source: 'pottle' })
+        parent!.children.splice(index!, 1, ...node.children)
+      }
+      return SKIP
+    })
+    tree.children.push(...notes.definitions)
+  }
+}
