@@ -52,7 +52,7 @@ function answer(node: TextDirective, defaults: Defaults, notes: Footnotes): void
  * Where there is no answer the words stay as they were written, and the file gets a message with the place and the reason.
  *
  * @param defaults the year and place of whatever does not say its own
- * @example unified().use(remarkParse).use(remarkDirective).use(remarkPottle, { year: 1690, place: 'london' })
+ * Used as `unified().use(remarkParse).use(remarkDirective).use(remarkPottle, { year: 1690 })`.
  */
 export default function remarkPottle(defaults: Defaults = {}): (tree: Root, file: VFile) => void {
   return (tree, file) => {

@@ -12,7 +12,11 @@ function unitsOf({ text, modern }: MeasureAnswer): readonly AnswerUnit[] {
   return named.length > 0 ? named : modern.slice(0, 1)
 }
 
-/** @example entryOfMeasure(answer).short   // 'about 1.9 litres' */
+/**
+ * The entry of what `GET /v1/convert` answers.
+ *
+ * @example entryOfMeasure(convert('a pottle of cream', { year: 1690 })).short   // 'about 1.9 litres'
+ */
 export function entryOfMeasure(answer: MeasureAnswer): Entry {
   const { phrase, setting, value, senses, notes, cautions, dataset } = answer
   const [first, ...others] = unitsOf(answer)
@@ -37,7 +41,7 @@ export function entryOfMeasure(answer: MeasureAnswer): Entry {
   }
 }
 
-/** @example entryOfHeat(answer).short   // 'about 140 °C' */
+/** The entry of what `GET /v1/oven-heats` answers to a phrase. */
 export function entryOfHeat(answer: HeatAnswer): Entry {
   const { phrase, setting, heat, value, modern, likelihood, others, steps, notes, dataset } = answer
   const unit = '°C'
@@ -67,7 +71,7 @@ function loafUnits(modern: readonly AnswerUnit[]): readonly AnswerUnit[] {
   return (large ? ['kg', 'lb'] : ['g', 'oz']).map(find).filter((unit) => unit !== undefined)
 }
 
-/** @example entryOfLoaf(answer).short   // 'about 210 g' */
+/** The entry of what `GET /v1/loaves` answers. */
 export function entryOfLoaf(answer: LoafAnswer): Entry {
   const { setting, loaf, value, exact, modern, steps, dataset } = answer
   const [first, ...others] = loafUnits(modern)

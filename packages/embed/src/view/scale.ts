@@ -30,7 +30,11 @@ function ratioTicks(from: number, to: number): number[] {
   return [[1, 2, 5], [1, 3], [1]].map(within).find((ticks) => ticks.length <= mostTicks) ?? within([1])
 }
 
-/** @example scaleFor({ low: 1.87, best: 1.89, high: 2.32 }, [2.31]).ticks.map(({ text }) => text)   // ['1.9', '2', '2.1', '2.2', '2.3'] */
+/**
+ * A ruled line that holds a band and other values beside it.
+ *
+ * @example scaleFor({ low: 1.87, best: 1.89, high: 2.32 }, [2.31]).ticks.map(({ text }) => text)   // ['1.9', '2', '2.1', '2.2', '2.3']
+ */
 export function scaleFor({ low, best, high }: Figures, others: readonly number[]): Scale {
   const shown = [low, best, high, ...others]
   const [least, most] = [Math.min(...shown), Math.max(...shown)]
