@@ -49,10 +49,10 @@ function answer(node: TextDirective, defaults: Defaults, notes: Footnotes): void
  * Turns `:measure[a pottle of cream]{year=1690}`, `:heat[a slack oven]{year=1796}` and `:loaf[a penny white loaf]{year=1680}` into the words with
  * the modern measure in brackets and a footnote with its sources. Use it after `remark-directive`.
  *
+ * `unified().use(remarkParse).use(remarkDirective).use(remarkPottle, { year: 1690 })` is the order.
  * Where there is no answer the words stay as they were written, and the file gets a message with the place and the reason.
  *
  * @param defaults the year and place of whatever does not say its own
- * Used as `unified().use(remarkParse).use(remarkDirective).use(remarkPottle, { year: 1690 })`.
  */
 export default function remarkPottle(defaults: Defaults = {}): (tree: Root, file: VFile) => void {
   return (tree, file) => {
@@ -61,12 +61,13 @@ export default function remarkPottle(defaults: Defaults = {}): (tree: Root, file
       if (!kinds.includes(node.name)) return
       try {
         answer(node, defaults, notes)
+        return SKIP
       } catch (error) {
         if (!(error instanceof PottleError)) throw error
         file.message(error.message, { place: node.position, ruleId: error.code, source: 'pottle' })
         parent!.children.splice(index!, 1, ...node.children)
+        return index
       }
-      return SKIP
     })
     tree.children.push(...notes.definitions)
   }
