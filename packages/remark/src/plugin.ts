@@ -1,36 +1,18 @@
 import { PottleError } from '@pottle/core'
 import { answerQuestion } from '@pottle/embed/library'
-import { type Entry, footnote, type Kind, queryOf } from '@pottle/embed/view'
-import type { FootnoteDefinition, PhrasingContent, Root } from 'mdast'
+import { type Kind, queryOf } from '@pottle/embed/view'
+import type { PhrasingContent, Root } from 'mdast'
 import type { TextDirective } from 'mdast-util-directive'
 import { SKIP, visit } from 'unist-util-visit'
 import type { VFile } from 'vfile'
 import { type Defaults, questionIn } from './asked.js'
+import { Footnotes } from './footnotes.js'
 
 const kinds: readonly string[] = ['measure', 'heat', 'loaf'] satisfies Kind[]
 
 /** The words between the brackets, without their markup. */
 function wordsIn(nodes: readonly PhrasingContent[]): string {
   return nodes.map((node) => ('value' in node ? node.value : 'children' in node ? wordsIn(node.children) : '')).join('')
-}
-
-/** The footnotes of one document: the same question, asked again, points to the same note. */
-class Footnotes {
-  readonly #numbers = new Map<string, string>()
-  readonly definitions: FootnoteDefinition[] = []
-
-  referTo(key: string, entry: Entry): PhrasingContent {
-    const identifier = this.#numbers.get(key) ?? this.#add(key, entry)
-    return { type: 'footnoteReference', identifier, label: identifier }
-  }
-
-  #add(key: string, entry: Entry): string {
-    const identifier = `pottle-${this.definitions.length + 1}`
-    const paragraph = { type: 'paragraph' as const, children: [{ type: 'text' as const, value: footnote(entry) }] }
-    this.definitions.push({ type: 'footnoteDefinition', identifier, label: identifier, children: [paragraph] })
-    this.#numbers.set(key, identifier)
-    return identifier
-  }
 }
 
 /** Puts the answer behind the words, and makes the directive an element that a site can style. */
@@ -47,9 +29,9 @@ function answer(node: TextDirective, defaults: Defaults, notes: Footnotes): void
 
 /**
  * Turns `:measure[a pottle of cream]{year=1690}`, `:heat[a slack oven]{year=1796}` and `:loaf[a penny white loaf]{year=1680}` into the words with
- * the modern measure in brackets and a footnote with its sources. Use it after `remark-directive`.
+ * the modern measure in brackets and a footnote with its sources.
  *
- * `unified().use(remarkParse).use(remarkDirective).use(remarkPottle, { year: 1690 })` is the order.
+ * `unified().use(remarkParse).use(remarkDirective).use(remarkPottle, { year: 1690 })` is the order of the plugins.
  * Where there is no answer the words stay as they were written, and the file gets a message with the place and the reason.
  *
  * @param defaults the year and place of whatever does not say its own

@@ -3,8 +3,8 @@ import { type Reply, reasonsFor } from './asked.js'
 import { face, inks } from './ink.js'
 
 /** In pixels. */
-const width = 640
-const margin = 28
+const width = 480
+const margin = 22
 const inner = width - 2 * margin
 
 /** The gauge takes its look from the same names as on a page. */
@@ -17,6 +17,8 @@ export const pictureStyle: string = [
 
 /** How much of the line an average letter of these faces takes, as a part of its size; generous, so that nothing is cut off. */
 const letterWidth = 0.5
+
+const widthOf = (text: string, size: number): number => text.length * size * letterWidth
 
 /** Breaks a text into lines: a picture can't flow. */
 export function linesOf(text: string, size: number, room: number = inner): string[] {
@@ -36,10 +38,10 @@ class Column {
   height = margin
 
   /** Lines of text of one size, after a gap. */
-  write(text: string, size: number, above = 0, part = 'text'): void {
+  write(text: string, size: number, above = 0, part = 'text', room = inner): void {
     if (text === '') return
     this.height += above
-    for (const line of linesOf(text, size)) {
+    for (const line of linesOf(text, size, room)) {
       this.height += size * 1.35
       this.beside(line, size, 0, part, 'start')
     }
@@ -84,7 +86,7 @@ function citedIn(steps: Entry['steps']): string {
 }
 
 /** Where a label begins, and the room that figures take at the other side. */
-const label = { across: 22, beside: 230 } as const
+const label = { across: 22, beside: 190 } as const
 
 function drawSenses(column: Column, senses: Entry['senses']): void {
   for (const sense of senses) {
@@ -104,7 +106,7 @@ function drawSenses(column: Column, senses: Entry['senses']): void {
 
 function drawAnswer(column: Column, { words, setting, ...entry }: Entry): void {
   const { short, also, band, senses, steps, notes, dataset } = entry
-  column.write(words, 20, 4, 'letter')
+  column.write(words, 20, 4, 'letter', inner - widthOf(setting, 15))
   column.beside(setting, 15, inner)
   column.write(short, 34)
   column.write(also.join(', '), 17)

@@ -1,8 +1,11 @@
 import { sentence } from './card.js'
 import type { Entry, EntryStep } from './entry.js'
 
-function stepText({ text, factor, grade, sources }: EntryStep): string {
-  return `${text}: ${factor} (${[...sources, grade].join('; ')})`
+/** An answer as a footnote: sentences, then the steps with their sources, then where they come from. */
+export interface Footnote {
+  readonly text: string
+  readonly steps: readonly { readonly text: string; readonly source: string }[]
+  readonly imprint: string
 }
 
 /** *half a wine gallon, 1.89 litres (78 in 100); half an ale gallon, …* */
@@ -11,13 +14,16 @@ function meaningsText({ senses }: Entry): string | undefined {
   return `Meanings: ${senses.map(({ label, text, share }) => `${label}, ${text} (${share})`).join('; ')}`
 }
 
-/**
- * An answer as the sentences of a footnote: the setting, the band, the meanings, the notes, each step with its sources, the tables.
- */
-export function footnote(entry: Entry): string {
+const stepOf = ({ text, factor, grade, sources }: EntryStep): Footnote['steps'][number] => ({
+  text: `${text}: ${factor}.`,
+  source: [...sources, grade].join('; '),
+})
+
+/** The setting, the answer with its band, the meanings and the notes of an entry, and each step with who says so. */
+export function footnote(entry: Entry): Footnote {
   const { setting, short, also, band, notes, steps, dataset } = entry
   const answer = [short, ...also].join(', ')
-  const sentences = [setting, `${answer}${band ? `; ${band.text}` : ', exactly'}`, meaningsText(entry), ...notes, ...steps.map(stepText)]
+  const sentences = [setting, `${answer}${band ? `; ${band.text}` : ', exactly'}`, meaningsText(entry), ...notes]
   const ended = sentences.filter((text) => text !== undefined).map((text) => sentence(text.replace(/\.$/, '')))
-  return [...ended, `Pottle, tables ${dataset}.`].join(' ')
+  return { text: ended.join(' '), steps: steps.map(stepOf), imprint: `Pottle, tables ${dataset}.` }
 }

@@ -2,7 +2,7 @@ export type { AnswerStep, AnswerUnit, HeatAnswer, LoafAnswer, MeasureAnswer } fr
 export { card, note, sentence, stepList } from './card.js'
 export { entryOfHeat, entryOfLoaf, entryOfMeasure } from './entries.js'
 export type { Entry, EntryBand, EntrySense, EntryStep, Kind } from './entry.js'
-export { footnote } from './footnote.js'
+export { type Footnote, footnote } from './footnote.js'
 export { gauge } from './gauge.js'
 export { apiAddress, embedAddress, pageAddress, parameters, type Question, queryOf, questionAt, questionOf, wordsOf } from './question.js'
 export { sheet } from './sheet.js'

@@ -24,10 +24,10 @@ const toFive = (value: number): string => figure(Math.round(value / 5) * 5, 4)
 
 const isDegrees = (unit: string): boolean => unit.startsWith('°')
 
-/** Writes figures of one band, all to the same digits. */
-export function writer(figures: Figures, unit: string): (value: number) => string {
+/** Writes figures of one band, all to the same digits, at least so many. */
+export function writer(figures: Figures, unit: string, least = 2): (value: number) => string {
   if (isDegrees(unit)) return toFive
-  const digits = digitsFor(figures)
+  const digits = Math.max(least, digitsFor(figures))
   return (value) => figure(value, digits)
 }
 
@@ -52,7 +52,8 @@ export function lettered(
   unit: string,
 ): EntrySense[] {
   if (senses.length < 2) return []
-  const write = writer(figures, unit)
+  // Meanings are to be told apart, and found again beside the answer: two digits would round a pound to 450 g.
+  const write = writer(figures, unit, 3)
   return senses.slice(0, mostSenses).map(({ label, likelihood, best }, i) => ({
     mark: letters[i]!,
     label,

@@ -1,0 +1,150 @@
+/** Every page for every reader: axe (WCAG 2.2 A and AA), the keyboard alone, a phone, large type, paper, and pictures in words. */
+import axe from 'axe-core'
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, expect, it, vi } from 'vitest'
+import { describeInBrowser } from './browser.js'
+import { everyPage, openSite, type Site } from './site.js'
+
+/** A browser on a busy machine is slow, and that is no fault of the page. */
+vi.setConfig({ testTimeout: 30_000, hookTimeout: 60_000 })
+
+const wcag = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+
+/** What axe finds, one line a finding. */
+async function findings(page: Page, tags: readonly string[] = wcag): Promise<string[]> {
+  await page.evaluate(axe.source)
+  return page.evaluate(async (tags) => {
+    const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document, { runOnly: [...tags] })
+    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 120)}`))
+  }, tags)
+}
+
+/** How far the page reaches over the right edge, in CSS pixels. */
+const overflow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+
+describeInBrowser('every page', () => {
+  let site: Site
+  beforeAll(async () => {
+    site = await openSite()
+  })
+  afterAll(() => site.close())
+
+  it.each(everyPage)('%s', async (_, path) => {
+    const page = await site.open(path)
+    expect(await findings(page)).toEqual([])
+    await page.emulateMedia({ colorScheme: 'dark' })
+    expect(await findings(page, ['cat.color']), 'by night').toEqual([])
+    await page.emulateMedia({ media: 'print' })
+    expect(await page.locator('form:visible').count(), 'forms on paper').toBe(0)
+    await page.emulateMedia({ media: 'screen' })
+    await page.setViewportSize({ width: 320, height: 640 })
+    expect(await overflow(page), 'on a phone, or at 400 % of a laptop').toBeLessThanOrEqual(0)
+    await page.setViewportSize({ width: 640, height: 450 })
+    expect(await overflow(page), 'at 200 % of a laptop').toBeLessThanOrEqual(0)
+    await page.setViewportSize({ width: 1280, height: 900 })
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '237.5%'
+    })
+    expect(await overflow(page), 'with letters twice as large').toBeLessThanOrEqual(0)
+    await page.context().close()
+  })
+
+  it.each(everyPage.filter(([name]) => ['a measure', 'a sheet', 'loaves'].includes(name)))('%s prints', async (_, path) => {
+    const page = await site.open(path)
+    const paper = await page.pdf({ format: 'A4' })
+    expect(paper.subarray(0, 5).toString()).toBe('%PDF-')
+    expect(paper.length).toBeGreaterThan(10_000)
+    await page.context().close()
+  })
+
+  it('complains of nothing and asks nobody else', () => {
+    expect(site.complaints).toEqual([])
+  })
+})
+
+describeInBrowser('the keyboard alone', () => {
+  let site: Site
+  beforeAll(async () => {
+    site = await openSite()
+  })
+  afterAll(() => site.close())
+
+  it('skips to the page, asks, and chooses a meaning', async () => {
+    const page = await site.open('/')
+    await page.keyboard.press('Tab')
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to the page')
+    await page.keyboard.press('Enter')
+    for (let i = 0; i < 20; i++) {
+      await page.keyboard.press('Tab')
+      if (await page.evaluate(() => document.activeElement?.id === 'measure-phrase')) break
+    }
+    await page.keyboard.type('a pottle of cream')
+    await page.keyboard.press('Tab')
+    await page.keyboard.type('1690')
+    await page.keyboard.press('Enter')
+    await page.locator('.answer').waitFor()
+    for (let i = 0; i < 30; i++) {
+      await page.keyboard.press('Tab')
+      if (await page.evaluate(() => document.activeElement?.textContent === 'half an ale gallon')) break
+    }
+    await page.keyboard.press('Enter')
+    await page.waitForURL('**standard=pottle.ale*')
+    await page.context().close()
+  })
+
+  it('reaches everything that can be pressed, sees where it is, and is never caught', async () => {
+    const page = await site.open('/measure?phrase=a+pottle+of+cream&year=1690')
+    const pressable = await page.locator('a[href]:visible, button:visible, input:visible, select:visible, summary:visible').count()
+    const seen = new Set<string>()
+    let unmarked = 0
+    for (let i = 0; i < pressable + 5; i++) {
+      await page.keyboard.press('Tab')
+      const [at, outline] = await page.evaluate(() => {
+        const element = document.activeElement!
+        const all = [...document.querySelectorAll('*')]
+        return [element === document.body ? '' : String(all.indexOf(element)), getComputedStyle(element).outlineStyle]
+      })
+      if (at === '') break
+      seen.add(at!)
+      if (outline === 'none') unmarked++
+    }
+    expect(seen.size).toBe(pressable)
+    expect(unmarked).toBe(0)
+    await page.context().close()
+  })
+})
+
+describeInBrowser('pictures', () => {
+  let site: Site
+  beforeAll(async () => {
+    site = await openSite()
+  })
+  afterAll(() => site.close())
+
+  it.each([
+    ['/measure?phrase=a+pottle+of+cream&year=1690', 'half an ale gallon'],
+    ['/heat?phrase=a+slack+oven&year=1690', 'a slow oven'],
+    ['/measures/pint', 'an eighth of a wine gallon'],
+    ['/loaves', 'Best estimates run from'],
+    ['/oven', 'degrees Celsius'],
+    ['/heats', 'slow'],
+  ])('%s says its picture in words', async (path, words) => {
+    const page = await site.open(path)
+    const picture = page.getByRole('img').first()
+    const said = await picture.evaluate((element) => {
+      const ids = (element.getAttribute('aria-labelledby') ?? '').split(' ')
+      return ids.map((id) => document.getElementById(id)?.textContent ?? '').join(' ')
+    })
+    expect(said).toContain(words)
+    await page.context().close()
+  })
+
+  it('stand still', async () => {
+    const page = await site.open('/', { reducedMotion: 'reduce' })
+    const moving = await page.evaluate(() => document.getAnimations().length)
+    expect(moving).toBe(0)
+    expect(await page.evaluate(() => getComputedStyle(document.querySelector('.skip')!).transitionDuration)).toBe('0s')
+    await page.context().close()
+  })
+})

@@ -1,0 +1,48 @@
+/** Two servers on two origins, as in life: Pottle, and a blog that embeds it. */
+import { createServer, type RequestListener, type Server } from 'node:http'
+import type { AddressInfo } from 'node:net'
+import { getRequestListener } from '@hono/node-server'
+import { createApp } from '@pottle/api'
+import { bundle } from '../../packages/embed/tools/bundle.mjs'
+import { buildBlog } from '../blog/build.mjs'
+
+export interface Site {
+  readonly origin: string
+  close(): Promise<void>
+}
+
+/** Listens on a free port. `host` tells origins apart even where a browser would take two ports for one site. */
+export function serve(listener: RequestListener, host: 'localhost' | '127.0.0.1'): Promise<Site> {
+  const server: Server = createServer(listener)
+  return new Promise((done) =>
+    server.listen(0, '127.0.0.1', () => {
+      const { port } = server.address() as AddressInfo
+      const close = (): Promise<void> => new Promise((closed) => server.close(() => closed()).closeAllConnections())
+      done({ origin: `http://${host}:${port}`, close })
+    }),
+  )
+}
+
+export const servePottle = (): Promise<Site> => serve(getRequestListener(createApp().fetch), '127.0.0.1')
+
+/** What a careful blog allows: its own style, and of Pottle exactly what the page uses. No inline style, no inline script. */
+export const strictPolicy = (api: string): string =>
+  `default-src 'none'; style-src 'self'; script-src 'self' ${api}; connect-src ${api}; img-src ${api}; frame-src ${api}; base-uri 'none'; require-trusted-types-for 'script'`
+
+/** The example blog, built against a running API and served under a strict policy. */
+export async function serveBlog(api: string): Promise<Site & { readonly messages: readonly string[] }> {
+  const { pages, css, messages } = await buildBlog(api)
+  const offline = await bundle('offline/index.ts')
+  const site = await serve((request, response) => {
+    const path = (request.url ?? '/').split('?')[0]!
+    response.setHeader('content-security-policy', strictPolicy(api))
+    const [type, body] =
+      path === '/blog.css'
+        ? ['text/css', css]
+        : path === '/pottle-offline.js'
+          ? ['text/javascript', offline]
+          : ['text/html; charset=utf-8', pages[path]]
+    response.writeHead(body === undefined ? 404 : 200, { 'content-type': type! }).end(body)
+  }, 'localhost')
+  return { ...site, messages }
+}
