@@ -1,0 +1,53 @@
+import { type Fault, PottleError, type WordsRead } from '@pottle/core'
+import { FileError, NoAnswer, UsageError } from './fault.js'
+
+/** Members of RFC 9457 that make sense without HTTP, with the words of a phrase where those are what went wrong. */
+export interface Problem {
+  readonly type: string
+  readonly title: string
+  readonly detail: string
+  readonly errors?: readonly (Fault | { readonly pointer: string; readonly detail: string })[]
+  readonly understood?: readonly string[]
+  readonly unread?: readonly string[]
+  readonly nearest?: readonly string[]
+}
+
+/** Every kind of problem; `unreadable` and `no-answer` are those of the HTTP API. */
+const titles = {
+  'bad-option': 'An option is missing, unknown or out of range',
+  'bad-line': 'The line is not a question that can be answered',
+  'too-long': 'The line is too long',
+  file: 'A file could not be read or written',
+  unreadable: 'The words could not be read as a measure',
+  'no-answer': 'The words were read, but the question has no answer',
+  internal: 'Something went wrong on our side',
+} as const
+
+export type ProblemKind = keyof typeof titles
+
+export function problem(kind: ProblemKind, detail: string, rest: Omit<Problem, 'type' | 'title' | 'detail'> = {}): Problem {
+  return { type: `/problems/${kind}`, title: titles[kind], detail, ...rest }
+}
+
+/** The words of a phrase as a problem has them; the library's error may have none. */
+const asMembers = (words: WordsRead | undefined): Partial<WordsRead> => (words ? { ...words } : {})
+
+/** Whatever was thrown, as a problem; faults are named as `nameFault` puts them. */
+export function problemFrom(
+  thrown: unknown,
+  kindOfOptions: ProblemKind,
+  nameFault: (fault: Fault) => NonNullable<Problem['errors']>[number],
+): Problem {
+  if (thrown instanceof PottleError) {
+    const { code, faults, words } = thrown
+    const errors = faults.map(nameFault)
+    return problem(code === 'bad-option' ? kindOfOptions : code, thrown.message, { errors, ...asMembers(words) })
+  }
+  if (thrown instanceof UsageError) {
+    const fault = { parameter: thrown.at, detail: thrown.detail }
+    return problem(kindOfOptions, thrown.message, { errors: [nameFault(fault)] })
+  }
+  if (thrown instanceof NoAnswer) return problem('no-answer', thrown.message)
+  if (thrown instanceof FileError) return problem('file', thrown.message)
+  return problem('internal', thrown instanceof Error ? thrown.message : String(thrown))
+}
