@@ -6,13 +6,13 @@ import { mix } from './mixture.js'
 import { tabulated } from './table.js'
 import { affine } from './transform.js'
 
-/** Cells to a standard deviation of the sum. */
+/** Cells to a standard deviation of the sum: fine enough if a cell is also less than a hundredth of the sum. */
 const FINENESS = 24
-/** The most cells that a grid may have. */
-const CELLS = 1024
-/** Cells of less than a hundredth of the sum are fine enough, whatever its distribution looks like ... */
 const FINE = 0.01
-/** ... and others are, if there are not more than four steps of probability 0.02 to a cell at the 5 % and 95 % points. */
+/** Else cells to a probability of 0.02 at the 5 % and 95 % points: nearly the same for a normal number, more where an edge is steep. */
+const EDGE_FINENESS = 4
+/** The most cells that a grid may have, and the most probability, in steps of 0.02, that a cell may then hold there. */
+const CELLS = 1024
 const CROWD = 4
 /** Up to so many cases of a sum of mixtures are added up one by one; beyond, each mixture goes on the grid as a whole. */
 const CASES = 64
@@ -85,16 +85,20 @@ function convolve(parts: readonly Distribution[], size: number): Distribution {
   const moments = addMoments(parts)
   const low = parts.reduce((total, part) => total + part.low, 0)
   const width = parts.reduce((total, part) => total + part.high - part.low, 0)
-  const step = Math.max(Math.sqrt(moments.variance) / FINENESS, width / CELLS)
-  if (step > FINE * size && isCrowded(parts, step)) return addOverLattice(parts)
+  let step = Math.sqrt(moments.variance) / FINENESS
+  if (step > FINE * size) {
+    const space = spaceAtEnds(parts)
+    step = Math.max(Math.min(step, space / EDGE_FINENESS), width / CELLS)
+    if (step > CROWD * space) return addOverLattice(parts)
+  }
   const masses = parts.map((part) => cut(part, Math.max(1, Math.round((part.high - part.low) / step))))
   return place(masses.reduce(convolveMasses), moments, low, low + width)
 }
 
-/** Whether much happens within a cell near the ends of the band: the range is spent on a long tail, or on meanings far apart. */
-function isCrowded(parts: readonly Distribution[], step: number): boolean {
+/** Roughly how far apart lie the points of probability 0.04 and 0.06 of the sum, or 0.94 and 0.96 where these are nearer. */
+function spaceAtEnds(parts: readonly Distribution[]): number {
   const spaceAt = (p: number) => Math.hypot(...parts.map(({ quantile }) => quantile(p + 0.01) - quantile(p - 0.01)))
-  return step > CROWD * Math.min(spaceAt(0.05), spaceAt(0.95))
+  return Math.min(spaceAt(0.05), spaceAt(0.95))
 }
 
 function addOverLattice(parts: readonly Distribution[]): Distribution {

@@ -7,8 +7,8 @@ import { sampled, smoothed } from './sample.js'
 import type { Monomial, Power, Variable } from './terms.js'
 import { hasLogarithm, powerOf } from './transform.js'
 
-/** How many points are wanted where one variable is integrated exactly, and where none can be. */
-const SMOOTHED = 4093
+/** How many points are wanted where all is smooth, and where choices or variables are counted. */
+const SMOOTH = 4093
 const COUNTED = 8191
 /** For how many cases of choices one coordinate of the lattice serves. */
 const CASES_A_COORDINATE = 64
@@ -24,7 +24,8 @@ export function overLattice(choices: readonly Choice[]): Distribution {
   const monomials = choices.flatMap(monomialsOf)
   const variables = [...new Set(monomials.flatMap(({ powers }) => powers.map(({ variable }) => variable)))].sort(byName)
   const pivot = choosePivot(monomials)
-  const lattice = latticeFor(variables.length + choices.length + monomials.length, pivot ? SMOOTHED : COUNTED)
+  const isSmooth = pivot !== null && choices.every((choice) => choice.length === 1)
+  const lattice = latticeFor(variables.length + choices.length + monomials.length, isSmooth ? SMOOTH : COUNTED)
   const columns = new Map(variables.map((variable) => [variable, lattice.next(variable.distribution.quantile)]))
   const fallOut = chooser(lattice)
   const offsets = new Float64Array(lattice.points)
@@ -62,7 +63,7 @@ function chooser(lattice: Lattice): (choice: Choice) => Uint16Array {
     if (choice.length === 1) return outcomes
     cases *= choice.length
     if (cases > CASES_A_COORDINATE) {
-      column = lattice.next((p) => p)
+      column = lattice.nextPlain()
       cases = choice.length
     }
     for (let i = 0; i < column.length; i++) {
@@ -104,18 +105,17 @@ function choosePivot(monomials: readonly Monomial[]): Power | null {
   for (const [variable, { powers, influence }] of candidates) {
     const [power] = powers
     const canServe = powers.size === 1 && (power === 1 || hasLogarithm(variable.distribution))
-    if (!canServe || influence <= most) continue
+    if (!canServe || Math.abs(influence) <= most) continue
     best = { variable, power: power! }
-    most = influence
+    most = Math.abs(influence)
   }
   return best
 }
 
-/** How far a variable alone, going through its band, moves a monomial. */
+/** How far one variable, going through its band, moves a monomial while the others stand at their medians. */
 function influenceOf(moved: Variable, { coefficient, powers }: Monomial): number {
   return powers.reduce((size, { variable, power }) => {
     const { quantile } = variable.distribution
-    if (variable !== moved) return size * Math.abs(quantile(0.5) ** power)
-    return size * Math.abs(quantile(0.95) ** power - quantile(0.05) ** power)
-  }, Math.abs(coefficient))
+    return size * (variable === moved ? quantile(0.95) ** power - quantile(0.05) ** power : quantile(0.5) ** power)
+  }, coefficient)
 }
