@@ -50,8 +50,8 @@ export interface AnswerCaution {
   readonly sources: readonly string[]
 }
 
-/** Everything that Pottle has to say about a phrase. */
-export interface Answer {
+/** Everything that Pottle has to say about a phrase, as plain data. */
+export interface AnswerData {
   readonly phrase: string
   readonly setting: { readonly year: number | string | null; readonly place: string }
   readonly reading: {
@@ -75,4 +75,9 @@ export interface Answer {
   readonly sources: readonly AnswerSource[]
   /** The version of the tables that the answer was computed from. */
   readonly dataset: string
+}
+
+/** An answer whose longer parts are made when they are first read. Take `toJSON()` before spreading or comparing it. */
+export interface Answer extends AnswerData {
+  toJSON(): AnswerData
 }

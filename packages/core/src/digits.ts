@@ -1,3 +1,6 @@
+/** Powers of ten that a double holds exactly, by their exponent. */
+const powers = Array.from({ length: 23 }, (_, exponent) => Number(`1e${exponent}`))
+
 /** The power of ten of the first digit: 2 for 473. Corrected, since a logarithm may fall on the wrong side of a power by its last bit. */
 function magnitude(size: number): number {
   const guess = Math.floor(Math.log10(size))
@@ -17,5 +20,6 @@ export function toDigits(x: number, digits: number): number {
   // Outside of these, the powers of ten below are no longer exact.
   if (!(size >= 1e-9 && size < 1e20)) return Number(x.toPrecision(digits))
   const places = digits - 1 - magnitude(size)
-  return places >= 0 ? Math.round(x * 10 ** places) / 10 ** places : Math.round(x / 10 ** -places) * 10 ** -places
+  const power = powers[Math.abs(places)]!
+  return places >= 0 ? Math.round(x * power) / power : Math.round(x / power) * power
 }

@@ -20,9 +20,7 @@ export interface WordsRead {
 /**
  * The one error that Pottle throws.
  *
- * @example
- * try { convert('a pottle of cream', { year: '3000' }) }
- * catch (error) { if (error instanceof PottleError) error.faults[0].parameter }   // 'year'
+ * @example new PottleError('bad-option', [{ parameter: 'year', detail: '3000 lies outside the tables' }]).message   // 'year: 3000 lies outside the tables'
  */
 export class PottleError extends Error {
   override readonly name = 'PottleError'

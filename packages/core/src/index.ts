@@ -1,4 +1,4 @@
-export type { Answer, AnswerCaution, AnswerSense, AnswerSource, AnswerStep, Value } from './answer.js'
+export type { Answer, AnswerCaution, AnswerData, AnswerSense, AnswerSource, AnswerStep, Value } from './answer.js'
 export { type Band, bandOf, mixtureBand } from './bands/index.js'
 export {
   drawLoafSeries,

@@ -33,7 +33,9 @@ function kitchenText(unit: ModernUnitRow, band: Band): { text: string; rounding:
 
 function valueIn({ row, inBase }: ModernUnit, base: Band): ModernValue {
   const band = scaleBand(base, 1 / inBase)
-  return { unit: row.id, ucum: row.ucum ?? null, low: band.low, best: band.best, high: band.high, ...kitchenText(row, band) }
+  const { low, best, high } = band
+  const { text, rounding } = kitchenText(row, band)
+  return { unit: row.id, ucum: row.ucum ?? null, low, best, high, text, rounding }
 }
 
 /**

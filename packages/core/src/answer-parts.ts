@@ -1,0 +1,52 @@
+import type { AnswerSense, AnswerSource } from './answer.js'
+import { type Band, scaleBand } from './bands/index.js'
+import { citeFull } from './cite/index.js'
+import { inModernUnits, type ModernValue } from './modern/index.js'
+import type { Checked } from './options.js'
+import type { Reading } from './reading/index.js'
+import { numberOf, type Resolved, type ResolvedSense } from './resolve.js'
+import { baseUnits, type Citation, exactRatio, findSource, type Quantity } from './tables/index.js'
+
+/** All the digits of a sense, where neither it nor the phrase's number leaves a doubt. */
+function exactDigits({ sense }: ResolvedSense, scales: boolean, base: number, ratio: number): string | null {
+  if (sense.exact === undefined || (scales && ratio > 1)) return null
+  if (!scales || base === 1) return sense.exact
+  return exactRatio(sense.exact).times(base).toSignificantDigits(15).toString()
+}
+
+/** The senses for the phrase's whole amount. */
+export function answerSenses({ senses, scales, assessment }: Resolved, reading: Reading): readonly AnswerSense[] {
+  const { base, ratio } = numberOf(reading.amount)
+  const unit = baseUnits[assessment.quantity]
+  return senses.map((resolved) => {
+    const { id, label, likelihood } = resolved.sense
+    const { low, best, high } = scales ? scaleBand(resolved.band, base) : resolved.band
+    const exact = exactDigits(resolved, scales, base, ratio)
+    return { id, label, likelihood: Number(likelihood.toFixed(4)), unit, low, best, high, exact, steps: resolved.steps }
+  })
+}
+
+const references = new Map<string, AnswerSource>()
+
+/** A source's full reference, made once: the tables do not change. */
+export function referenceTo({ id }: Citation): AnswerSource {
+  const known = references.get(id)
+  if (known) return known
+  const reference = { id, citation: citeFull(findSource(id)!) }
+  references.set(id, reference)
+  return reference
+}
+
+/** The other of mass and volume. */
+export type Other = { readonly quantity: Quantity; readonly band: Band }
+
+/** Units of the value's own quantity, of the other one where a density gives it, and of the kind's own; only the one asked for where one was. */
+export function modernValues({ assessment }: Resolved, checked: Checked, band: Band, other: Other | undefined): readonly ModernValue[] {
+  const { kind, question, quantity } = assessment
+  const all = [
+    ...inModernUnits(quantity, band),
+    ...(other ? inModernUnits(other.quantity, other.band) : []),
+    ...(kind.modern?.(question, band) ?? []),
+  ]
+  return checked.unit ? all.filter(({ unit }) => unit === checked.unit) : all
+}

@@ -1,0 +1,96 @@
+import type { Answer, AnswerCaution, AnswerData, AnswerSense, AnswerSource, Value } from './answer.js'
+import { answerSenses, modernValues, type Other, referenceTo } from './answer-parts.js'
+import { type Band, scaleBand } from './bands/index.js'
+import { kitchenLine } from './kitchen-line.js'
+import type { ModernValue } from './modern/index.js'
+import { notesOn } from './notes.js'
+import type { Checked } from './options.js'
+import type { Reading } from './reading/index.js'
+import { numberOf, type Resolved, resolve } from './resolve.js'
+import { baseUnits, dataset } from './tables/index.js'
+
+/**
+ * An answer that makes its longer parts when they are first asked for: a caller who wants the band alone does not wait for units and citations.
+ * A class, not an object with getters of its own: engines keep one shape for all instances of a class.
+ */
+export class LazyAnswer implements Answer {
+  readonly phrase: string
+  readonly setting: Answer['setting']
+  readonly reading: Answer['reading']
+  readonly value: Value
+  readonly dataset: string = dataset
+  readonly #resolved: Resolved
+  readonly #read: Reading
+  readonly #checked: Checked
+  readonly #band: Band
+  #modern: readonly ModernValue[] | undefined
+  #senses: readonly AnswerSense[] | undefined
+
+  /** @throws PottleError as `resolve` does */
+  constructor(phrase: string, read: Reading, checked: Checked) {
+    const { setting } = checked
+    const { kind, amount, measure, thing, qualifier, eggs } = read
+    this.#resolved = resolve(read, checked)
+    this.#read = read
+    this.#checked = checked
+    this.#band = this.#scaled(this.#resolved.band)
+    const { low, best, high, coverage } = this.#band
+    const { quantity } = this.#resolved.assessment
+    this.phrase = phrase
+    this.setting = { year: setting.from === setting.to ? setting.from : setting.year, place: setting.places[0]! }
+    this.reading = { kind, amount, measure, thing, qualifier, eggs, unread: read.unread.map(({ start, end }) => phrase.slice(start, end)) }
+    this.value = { quantity, unit: baseUnits[quantity], low, best, high, coverage }
+  }
+
+  get modern(): readonly ModernValue[] {
+    this.#modern ??= modernValues(this.#resolved, this.#checked, this.#band, this.#other())
+    return this.#modern
+  }
+
+  get senses(): readonly AnswerSense[] {
+    this.#senses ??= answerSenses(this.#resolved, this.#read)
+    return this.#senses
+  }
+
+  get text(): string {
+    return kitchenLine(this.value.quantity, this.#band, this.modern, this.#other())
+  }
+
+  get notes(): readonly string[] {
+    return notesOn(this.#resolved, this.#checked.setting, this.reading.unread)
+  }
+
+  get cautions(): readonly AnswerCaution[] {
+    return this.#resolved.cautions
+  }
+
+  get sources(): readonly AnswerSource[] {
+    return this.#resolved.citations.map(referenceTo)
+  }
+
+  /** The whole answer as a plain object, for `JSON.stringify`, for spreading and for comparing. */
+  toJSON(): AnswerData {
+    return {
+      phrase: this.phrase,
+      setting: this.setting,
+      reading: this.reading,
+      value: this.value,
+      modern: this.modern,
+      senses: this.senses,
+      text: this.text,
+      notes: this.notes,
+      cautions: this.cautions,
+      sources: this.sources,
+      dataset: this.dataset,
+    }
+  }
+
+  #scaled(band: Band): Band {
+    return this.#resolved.scales ? scaleBand(band, numberOf(this.#read.amount).base) : band
+  }
+
+  #other(): Other | undefined {
+    const { other } = this.#resolved
+    return other && { quantity: other.quantity, band: this.#scaled(other.band) }
+  }
+}
