@@ -47,7 +47,7 @@ export function bestOf(e: Expression): number {
 /**
  * The band of an expression: its distribution is computed (JCGM 101:2008, 5.4 to 5.6), not sampled, so that the same call gives the same digits.
  *
- * @param coverage the probability of lying between the ends, between 0 and 1
+ * @param coverage the probability of lying between the ends, between 0 and 1; tails of less than a hundred-thousandth are not resolved
  * @throws PottleError when the coverage is out of range, or an unknown has two shapes or a power that it cannot be raised to
  * @example bandOf(product(2, unknown('glass', rectangle(45, 60))))   // { low: 91.5, best: 105, high: 118.5, coverage: 0.9 }
  */

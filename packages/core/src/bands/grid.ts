@@ -146,18 +146,18 @@ function convolveMasses(one: Float64Array, other: Float64Array): Float64Array {
 /** Equal cells, placed and stretched to the given mean and variance, within hard ends. */
 function place(masses: Float64Array, { mean, variance }: Moments, low: number, high: number): Distribution {
   const reached = new Float64Array(masses.length + 1)
-  let [centre, square] = [0, 0]
+  let [sum, centre, square] = [0, 0, 0]
   for (let k = 0; k < masses.length; k++) {
-    reached[k + 1] = reached[k]! + masses[k]!
-    centre += masses[k]! * (k + 0.5)
-    square += masses[k]! * (k + 0.5) * (k + 0.5)
+    const mass = masses[k]!
+    sum += mass
+    reached[k + 1] = sum
+    centre += mass * (k + 0.5)
+    square += mass * (k + 0.5) * (k + 0.5)
   }
   // A cell's own width adds 1/12 to the variance (Sheppard).
   const step = Math.sqrt(variance / (square - centre * centre + 1 / 12))
   const start = mean - centre * step
-  return tabulated(
-    reached.map((_, k) => clamp(start + k * step, low, high)),
-    reached,
-    { mean, variance },
-  )
+  const edges = new Float64Array(reached.length)
+  for (let k = 0; k < edges.length; k++) edges[k] = clamp(start + k * step, low, high)
+  return tabulated(edges, reached, { mean, variance })
 }

@@ -17,7 +17,9 @@ import { affine, expOf, hasLogarithm, logOf } from './transform.js'
  * is reckoned over a lattice.
  */
 export function resolve(choices: readonly Choice[], known: Variables): Distribution {
-  return addUp(cluster(separate(choices), variablesOf).map((part) => resolveLinked(part, known)))
+  const parts = separate(choices)
+  if (parts.length === 1) return resolveChoice(parts[0]!, known)
+  return addUp(cluster(parts, variablesOf).map((part) => resolveLinked(part, known)))
 }
 
 function resolveLinked(choices: readonly Choice[], known: Variables): Distribution {
