@@ -91,7 +91,7 @@ const mostRemembered = 20_000
 function keyOf(reading: Reading, checked: Checked): string {
   const { setting, coverage, quantity, standard } = checked
   const { ratio } = numberOf(reading.amount)
-  const said = `${reading.kind}|${reading.measure}|${reading.thing}|${reading.qualifier}|${reading.standard ?? ''}|${ratio}`
+  const said = `${reading.kind}|${reading.measure}|${reading.thing}|${reading.qualifier}|${reading.standard ?? ''}|${reading.part ?? ''}|${reading.describing ?? ''}|${ratio}`
   return `${said}|${setting.year}|${setting.places[0]}|${coverage}|${quantity ?? ''}|${standard ?? ''}`
 }
 

@@ -60,6 +60,8 @@ export interface Reading {
   readonly standard?: string
   /** The words name no thing: it is the one that the sentence spoke of last. */
   readonly implied?: boolean
+  /** Words that say of what kind the thing is, in modern spelling: `brown`, `white`. */
+  readonly describing?: readonly string[]
   /** Which part of the thing: `juice`, `rind`, `crumb`. */
   readonly part?: string
   /** The terms of a compound; `amount` is their sum in the first measure, or the first term alone where their ratio was never fixed. */

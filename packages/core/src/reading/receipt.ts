@@ -60,7 +60,7 @@ function foundOf(line: Line, one: Statement, statements: readonly Statement[], i
     understood,
     unread,
   }
-  addDetails(found, one)
+  addDetails(found, one, line)
   const reference = one.refers ? referenceOf(line, one, statements, index) : undefined
   if (reference !== undefined) found.reference = reference
   return found

@@ -11,22 +11,31 @@ export type Mutable<T> = { -readonly [K in keyof T]: T[K] }
 
 /** The statement as a reading, with every word of the line accounted for. */
 export function readingOf(line: Line, one: Statement, all: readonly Statement[]): Reading {
-  const read: Mutable<Reading> = reading(one, [spanOf(line, one.start, one.unknown)], unreadWords(line, one))
+  const read: Mutable<Reading> = reading(line, one, [spanOf(line, one.start, one.unknown)], unreadWords(line, one))
   const reference = referenceOf(line, one, all)
   if (reference !== undefined) read.reference = reference
   return read
 }
 
 /** The reading without its reference. */
-export function reading(one: Statement, understood: readonly Span[], unread: readonly Span[]): Reading {
+function reading(line: Line, one: Statement, understood: readonly Span[], unread: readonly Span[]): Reading {
   const { kind, amount, measure, thing, qualifier, eggs } = one
   const read: Mutable<Reading> = { kind, amount, measure, thing, qualifier, eggs, understood, unread }
-  addDetails(read, one)
+  addDetails(read, one, line)
   return read
 }
 
+/** The words of a statement that say of what kind its thing is: *brown* sugar, a penny *white* loaf. */
+function describingIn(line: Line, { start, end }: Statement): readonly string[] {
+  const words: string[] = []
+  for (let at = start; at < end; at++) if (line.is(at, Role.Describing)) words.push(line.at(at).text)
+  return words
+}
+
 /** Adds what only some statements have. */
-export function addDetails(read: Mutable<Reading>, one: Statement): void {
+export function addDetails(read: Mutable<Reading>, one: Statement, line: Line): void {
+  const describing = describingIn(line, one)
+  if (describing.length > 0) read.describing = describing
   if (one.things !== null) read.things = one.things
   if (one.alternatives !== null) read.alternatives = one.alternatives
   if (one.each) read.each = true
@@ -44,7 +53,7 @@ export function referenceOf(line: Line, one: Statement, all: readonly Statement[
   if (!one.refers) return undefined
   const earlier = all.slice(Math.max(0, index - reach), index).reverse()
   const sought = earlier.find((other) => (one.beside === null ? other.amount !== null && other.thing !== null : other.thing === one.beside))
-  if (sought !== undefined) return reading(sought, [spanOf(line, sought.start, sought.end)], nothing)
+  if (sought !== undefined) return reading(line, sought, [spanOf(line, sought.start, sought.end)], nothing)
   if (one.beside === null) return undefined
   return {
     kind: 'vague',

@@ -36,9 +36,14 @@ function answers({ reading, measure }: Question): boolean {
 }
 
 function wordsOf({ reading, measure }: Question): LoafWords {
-  const names = [reading.measure ?? measure?.id ?? null, reading.thing, reading.qualifier, reading.standard ?? null].map((words) =>
-    named(words === 'none' ? null : words),
-  )
+  const said = [
+    reading.measure ?? measure?.id ?? null,
+    reading.thing,
+    reading.qualifier,
+    reading.standard ?? null,
+    ...(reading.describing ?? []),
+  ]
+  const names = said.map((words) => named(words === 'none' ? null : words))
   const first = <T>(of: (name: LoafName) => T | undefined): T | undefined => names.map(of).find((found) => found !== undefined)
   const kind = first((name) => name.kind)
   return {

@@ -66,7 +66,7 @@ export function weighSpells<Row extends Spell>(
 
 /** Names and classes of the thing that a question is about, the narrowest first. */
 export function thingOf({ reading }: Question): readonly string[] {
-  return namesOf(reading.thing, reading.thing ? findGood(reading.thing) : undefined)
+  return namesOf(reading.thing, reading.thing ? findGood(reading.thing, reading.describing) : undefined)
 }
 
 /** No row holds in the setting: the error says in which years and places some do. */

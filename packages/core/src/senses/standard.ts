@@ -64,7 +64,7 @@ function weightsOf(candidates: readonly Candidate[]): readonly Candidate[] {
 
 function weighed(question: Question, measure: MeasureRow): Candidate[] {
   const { setting, reading } = question
-  const thing = namesOf(reading.thing, reading.thing ? findGood(reading.thing) : undefined)
+  const thing = namesOf(reading.thing, reading.thing ? findGood(reading.thing, reading.describing) : undefined)
   const total = new Map<string, Candidate>()
   for (const { year, weight } of setting.moments) {
     const at = weightsOf(asWorded(candidatesAt(measure, { measure: measure.id, thing, year, places: setting.places }), reading.standard))

@@ -32,11 +32,15 @@ const goodNamed = (name: string): GoodRow | undefined =>
   goodIndex.get(name) ?? goodIndex.get(name.replaceAll(' ', '-')) ?? goodIndex.get(`${name}s`)
 
 /**
- * A thing by its id, its modern name or a listed spelling, in the singular or the plural: first as it stands, then by its last word (*sweet
- * cream* is cream).
+ * A thing by its id, its modern name or a listed spelling, in the singular or the plural: first with a word that describes it (*brown sugar*),
+ * then as it stands, then by its last word (*sweet cream* is cream).
  */
-export function findGood(name: string): GoodRow | undefined {
+export function findGood(name: string, describing: readonly string[] = []): GoodRow | undefined {
   const lower = name.toLowerCase()
+  for (const word of describing) {
+    const described = goodNamed(`${word} ${lower}`)
+    if (described) return described
+  }
   return goodNamed(lower) ?? goodNamed(lower.slice(lower.lastIndexOf(' ') + 1))
 }
 
