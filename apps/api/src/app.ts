@@ -1,6 +1,7 @@
 import { PottleError } from '@pottle/core'
 import { Hono } from 'hono'
-import { describeRoutes } from './contract/index.js'
+import { compress } from 'hono/compress'
+import { docsFor, problemRoutes } from './docs/index.js'
 import { embeds } from './embed/index.js'
 import { keptForRelease, notModified } from './http/cache.js'
 import { limitRate } from './http/limit.js'
@@ -9,6 +10,7 @@ import { answerUnrouted } from './http/methods.js'
 import { ProblemError, problem, problemFrom } from './http/problem.js'
 import { respond, respondWithProblem, setCommonHeaders } from './http/respond.js'
 import { mount, type Route } from './http/route.js'
+import { describeRoutes } from './openapi/index.js'
 import { pages } from './pages/index.js'
 import { bakePlansRoute } from './routes/bake-plans.js'
 import { liquidHeatsRoute, sugarHeightsRoute } from './routes/boiling.js'
@@ -46,6 +48,7 @@ export function routesFor(ready: () => boolean = () => true): readonly Route[] {
     sourceRoute,
     healthRoute,
     readyRoute(ready),
+    ...problemRoutes,
   ]
 }
 
@@ -61,11 +64,18 @@ export interface AppOptions {
   readonly ready?: () => boolean
 }
 
+/** Only the pages' own addresses go through their middleware: a route of the API answers at once where nothing stands before it. */
+function addPages(app: Hono, pages: Hono): void {
+  for (const path of new Set(pages.routes.map((one) => one.path))) app.use(path, setCommonHeaders(), compress())
+  app.route('/', pages)
+}
+
 /** The app by itself, without a server: any host that speaks fetch can serve it. */
 export function createApp({ log, logFault = console.error, requestsPerMinute, ready }: AppOptions = {}): Hono {
   const app = new Hono()
   const routes = routesFor(ready)
-  const document = JSON.stringify(describeRoutes(routes, version))
+  const described = describeRoutes(routes, version)
+  const document = JSON.stringify(described)
 
   if (log) app.use(logRequests(log))
   if (requestsPerMinute) app.use('/v1/*', limitRate(requestsPerMinute))
@@ -73,9 +83,7 @@ export function createApp({ log, logFault = console.error, requestsPerMinute, re
   const kept = { ...keptForRelease(), 'content-type': 'application/json' }
   app.get('/openapi.json', (context) => notModified(context, kept) ?? respond(context, document, 200, kept))
   app.route('/', embeds)
-  // Only the pages' own addresses go through it: a route of the API answers at once where nothing stands before it.
-  for (const path of new Set(pages.routes.map((one) => one.path))) app.use(path, setCommonHeaders())
-  app.route('/', pages)
+  for (const part of [docsFor(app, routes, described), pages]) addPages(app, part)
 
   app.notFound(answerUnrouted(app))
   app.onError((error, context) => {

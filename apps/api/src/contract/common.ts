@@ -79,3 +79,21 @@ export const Setting = named(
   'When and where the words were used.',
   z.object({ year: z.union([z.number(), z.string()]).nullable(), place: z.string() }),
 )
+
+/** Fields that many requests have, as a body gives them; a query gives each as text. */
+export const settingFields = {
+  year: z
+    .union([z.number(), z.string()])
+    .nullable()
+    .optional()
+    .describe('A year from 1266 to 1914, in EDTF level 1: `1690`, `1690~`, `169X`, `1650/1700`. Without one every period weighs in.'),
+  place: z
+    .string()
+    .optional()
+    .describe('The slug of a place, such as `england` (where none is given), `london`, `scotland`, `ireland`, `america`.'),
+}
+
+export const coverageField = z
+  .number()
+  .optional()
+  .describe('How much of the probability the band holds, from 0.5 to 0.999; 0.9 where none is given.')

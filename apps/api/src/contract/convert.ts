@@ -1,5 +1,18 @@
 import { z } from 'zod'
-import { band, Caution, dataset, EggParts, ModernValue, Range, Setting, SourceNote, Step, Value } from './common.js'
+import {
+  band,
+  Caution,
+  coverageField,
+  dataset,
+  EggParts,
+  ModernValue,
+  Range,
+  Setting,
+  SourceNote,
+  Step,
+  settingFields,
+  Value,
+} from './common.js'
 import { named } from './named.js'
 
 export const Sense = named(
@@ -51,26 +64,29 @@ export const Answer = named(
     setting: Setting,
     reading: Reading,
     value: Value,
-    modern: z.array(ModernValue),
-    senses: z.array(Sense),
+    modern: z.array(ModernValue).describe('The value in every unit that a kitchen may want; by weight too where the density is known.'),
+    senses: z.array(Sense).describe('The likeliest first; their likelihoods add up to 1.'),
     text: z.string().describe('The answer in a line of kitchen language.'),
-    notes: z.array(z.string()),
+    notes: z.array(z.string()).describe('What the reader should know before using the figure.'),
     cautions: z.array(Caution),
     sources: z.array(SourceNote),
     dataset,
   }),
 )
 
+/** What may be said beside the setting, in a query or a body. */
+export const phraseFields = {
+  phrase: z
+    .string('give the words of a measure, such as "a pottle of cream"')
+    .describe('The words as the book has them, at most 1,000 characters.')
+    .meta({ examples: ['a pottle of cream'] }),
+  thing: z.string().optional().describe('The thing measured, where the phrase does not name it.'),
+  to: z.string().optional().describe('A modern unit, such as `g` or `cup-us`, or `mass` or `volume`.'),
+  standard: z.string().optional().describe('A standard or sense to insist on: `gallon.ale`, `pint.wine`, `ale`.'),
+}
+
 export const ConvertRequest = named(
   'ConvertRequest',
   'A phrase with its setting and wishes; all but the phrase may be left out.',
-  z.strictObject({
-    phrase: z.string(),
-    year: z.union([z.number(), z.string()]).nullable().optional(),
-    place: z.string().optional(),
-    thing: z.string().optional(),
-    to: z.string().optional(),
-    coverage: z.number().optional(),
-    standard: z.string().optional(),
-  }),
+  z.strictObject({ ...phraseFields, ...settingFields, coverage: coverageField }),
 )

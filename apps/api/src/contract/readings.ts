@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { EggParts, Range, Setting } from './common.js'
+import { EggParts, Range, Setting, settingFields } from './common.js'
 import { readingKind } from './convert.js'
 import { named } from './named.js'
 
@@ -59,8 +59,7 @@ export const ReadingRequest = named(
   'ReadingRequest',
   'Prose in period spelling, with its setting.',
   z.strictObject({
-    text: z.string(),
-    year: z.union([z.number(), z.string()]).nullable().optional(),
-    place: z.string().optional(),
+    text: z.string().describe('The words of a receipt, as long as the body may be.'),
+    ...settingFields,
   }),
 )

@@ -31,3 +31,24 @@ export const Problem = named(
     index: z.int().optional().describe('In an array: the index of the request, from 0.'),
   }),
 )
+
+const fault = z.object({ parameter: z.string().optional(), pointer: z.string().optional(), detail: z.string() })
+
+export const ProblemKind = named(
+  'ProblemKind',
+  'A kind of problem: what leads to it, what to do about it, and a case of it.',
+  z.object({
+    type: z.string(),
+    status: z.int(),
+    title: z.string(),
+    cause: z.string(),
+    advice: z.string(),
+    example: z.object({
+      detail: z.string(),
+      errors: z.array(fault).optional(),
+      understood: z.array(z.string()).optional(),
+      unread: z.array(z.string()).optional(),
+      nearest: z.array(z.string()).optional(),
+    }),
+  }),
+)

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { Caution, dataset, EggParts, quantity, Range, Setting, Value } from './common.js'
+import { Caution, coverageField, dataset, EggParts, quantity, Range, Setting, settingFields, Value } from './common.js'
 import { readingKind, Sense } from './convert.js'
 import { named } from './named.js'
 import { FoundThing } from './readings.js'
@@ -64,12 +64,11 @@ export const SheetRequest = named(
   'SheetRequest',
   'A receipt with its setting, and the plan of the kitchen.',
   z.strictObject({
-    text: z.string(),
-    year: z.union([z.number(), z.string()]).nullable().optional(),
-    place: z.string().optional(),
-    title: z.string().optional(),
+    text: z.string().describe('The words of the receipt.'),
+    ...settingFields,
+    title: z.string().optional().describe('What the sheet is headed; at most 300 characters.'),
     plan: Plan.optional(),
-    coverage: z.number().optional(),
+    coverage: coverageField,
   }),
 )
 

@@ -6,11 +6,22 @@ import { negotiate } from './negotiate.js'
 import { badParameter, ProblemError, type ProblemKind, problem } from './problem.js'
 import { type Headers, send, withCommon } from './respond.js'
 
-/** One body that a route can answer with. */
+/** A body in one media type. */
+export interface Medium {
+  readonly schema: z.ZodType
+  readonly example?: unknown
+  /** Headers that go with it, in lower case: what a page may do. */
+  readonly headers?: Headers
+}
+
+/** A body that a route reads or answers with, by media type. */
 export interface Content {
   readonly description: string
-  readonly media: Readonly<Record<string, { readonly schema: z.ZodType; readonly example?: unknown }>>
+  readonly media: Readonly<Record<string, Medium>>
 }
+
+/** A chapter of the reference. */
+export type Tag = 'Phrases' | 'Receipts' | 'Heats' | 'Loaves' | 'Tables' | 'Service'
 
 /** What a handler is given: checked parameters, and the media type to answer with, one of those that the route has. */
 export interface Input<Query extends z.ZodObject, Path extends z.ZodObject> {
@@ -29,6 +40,7 @@ export interface Route<Query extends z.ZodObject = z.ZodObject, Path extends z.Z
   /** In OpenAPI's form: `/v1/measures/{id}`. */
   readonly path: string
   readonly operation: string
+  readonly tag: Tag
   readonly summary: string
   readonly description: string
   readonly query: Query
@@ -75,6 +87,9 @@ function check(schema: z.ZodObject, given: Record<string, string>): Record<strin
   throw new ProblemError(problem('bad-parameter', errors.map(({ parameter, detail }) => `${parameter}: ${detail}`).join('; '), { errors }))
 }
 
+/** Text says how it is written; JSON is always UTF-8 (RFC 8259, section 8.1). */
+const contentType = (type: string): string => (type.startsWith('text/') ? `${type}; charset=utf-8` : type)
+
 /** Answers of a GET that hold until the next release, or of a moment; each media type has its headers ready. */
 function headersFor({ method, passing, answer: { media } }: Route): ReadonlyMap<string, Headers> {
   const types = Object.keys(media)
@@ -83,7 +98,7 @@ function headersFor({ method, passing, answer: { media } }: Route): ReadonlyMap<
     if (passing || method === 'post') return { 'cache-control': 'no-store' }
     return keptForRelease(several ? type : undefined)
   }
-  return new Map(types.map((type) => [type, withCommon({ ...keeping(type), 'content-type': type })]))
+  return new Map(types.map((type) => [type, withCommon({ ...keeping(type), 'content-type': contentType(type), ...media[type]!.headers })]))
 }
 
 /** Hangs a route on the app. What needs no waiting is answered without a promise, which saves a turn of the event loop. */

@@ -10,6 +10,7 @@ export const bakePlansRoute = route({
   method: 'post',
   path: '/v1/bake-plans',
   operation: 'planBake',
+  tag: 'Heats',
   summary: 'How long another dish of the same food bakes',
   description:
     'Scaled by heat conduction, with a band for what conduction leaves out, the signs that it is done and a stated core temperature.',

@@ -47,6 +47,7 @@ export const sugarHeightsRoute = route({
   method: 'get',
   path: '/v1/sugar-heights',
   operation: 'readSugarHeight',
+  tag: 'Heats',
   summary: 'What a height of boiled sugar means; or every height',
   description:
     'With a phrase: its degrees with a band, the test for it, its names by date and who prints a figure. Without one: all heights.',
@@ -73,6 +74,7 @@ export const liquidHeatsRoute = route({
   method: 'get',
   path: '/v1/liquid-heats',
   operation: 'readLiquidHeat',
+  tag: 'Heats',
   summary: 'How warm a liquid is by its kitchen name; or every name',
   description: 'With a phrase: its degrees with a band and what dated books print. Without one: every name, from cold to boiling.',
   query: query('The words for a warmth: `blood-warm`, `scalding`, `a walm or two`.', 'blood-warm'),

@@ -60,6 +60,7 @@ export const brickOvenRoute = route({
   method: 'post',
   path: '/v1/brick-oven',
   operation: 'coolBrickOven',
+  tag: 'Heats',
   summary: 'A brick oven as it cools, and what bakes in it when',
   description:
     'Its curve with a band, when it passes each heat, and the order in which receipts go in. Ask for image/svg+xml to have it drawn. With receipts and no start, it begins at the hottest that they want.',
@@ -116,6 +117,7 @@ export const brickOvenPictureRoute = route({
   method: 'get',
   path: '/v1/brick-oven.svg',
   operation: 'drawBrickOven',
+  tag: 'Heats',
   summary: 'A cooling brick oven as a picture',
   description: 'The likeliest curve, its band, and the heats that it falls through.',
   query: z.strictObject({

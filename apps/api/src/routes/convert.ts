@@ -1,6 +1,6 @@
 import { convert, PottleError } from '@pottle/core'
 import { z } from 'zod'
-import { Answer, ConvertRequest, Problem } from '../contract/index.js'
+import { Answer, ConvertRequest, coverageField, Problem, phraseFields, settingFields } from '../contract/index.js'
 import { fit, mediaType, parseJson, readJson } from '../http/body.js'
 import type { Exact } from '../http/exact.js'
 import { answerLines, type Line } from '../http/ndjson.js'
@@ -8,23 +8,11 @@ import { ProblemError, problem, problemFrom } from '../http/problem.js'
 import { respond } from '../http/respond.js'
 import { route } from '../http/route.js'
 
-const fields = {
-  phrase: z
-    .string()
-    .describe('The words as the book has them, at most 1,000 characters.')
-    .meta({ examples: ['a pottle of cream'] }),
-  place: z.string().optional().describe('The slug of a place, such as `england` (the default), `london`, `scotland`, `america`.'),
-  thing: z.string().optional().describe('The thing measured, where the phrase does not name it.'),
-  to: z.string().optional().describe('A modern unit, such as `g` or `cup-us`, or `mass` or `volume`.'),
-  standard: z.string().optional().describe('A standard or sense to insist on: `gallon.ale`, `pint.wine`, `ale`.'),
-}
-const year = 'A year from 1266 to 1914, in EDTF level 1: `1690`, `1690~`, `169X`, `1650/1700`. Without one every period weighs in.'
-const coverage = 'How much of the probability the band holds, from 0.5 to 0.999; 0.9 where none is given.'
-
 const query = z.strictObject({
-  ...fields,
-  year: z.string().optional().describe(year),
-  coverage: z.coerce.number('give a number from 0.5 to 0.999').optional().describe(coverage),
+  ...phraseFields,
+  ...settingFields,
+  year: z.string().optional().describe(settingFields.year.description!),
+  coverage: z.coerce.number('give a number from 0.5 to 0.999').optional().describe(coverageField.description!),
 })
 
 /** `GET /v1/convert?phrase=a+pottle+of+cream&year=1690&place=london` */
@@ -32,6 +20,7 @@ export const convertRoute = route({
   method: 'get',
   path: '/v1/convert',
   operation: 'convertPhrase',
+  tag: 'Phrases',
   summary: 'Turn one period phrase into a modern measure',
   description:
     'Reads the phrase, decides which measure was meant in that year and place, and answers with a band, the senses, every step and its source.',
@@ -81,6 +70,7 @@ export const convertManyRoute = route({
   method: 'post',
   path: '/v1/convert',
   operation: 'convertPhrases',
+  tag: 'Phrases',
   summary: 'Turn one or many phrases into modern measures',
   description:
     'An object gives an answer; an array gives an array; NDJSON of any length gives a line for a line. Where one of many fails, a problem takes its place.',

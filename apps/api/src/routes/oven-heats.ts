@@ -77,6 +77,7 @@ export const ovenHeatsRoute = route({
   method: 'get',
   path: '/v1/oven-heats',
   operation: 'readOvenHeat',
+  tag: 'Heats',
   summary: 'What a heat phrase means; or every oven heat',
   description:
     'With a phrase: its place on the scale, degrees with a band, modern settings, tests, goods baked at it, and what dated books print. Without one: the scale, from drying to scorching.',
@@ -106,6 +107,7 @@ export const ovenHeatRoute = route({
   method: 'get',
   path: '/v1/oven-heats/{id}',
   operation: 'describeOvenHeat',
+  tag: 'Heats',
   summary: 'One oven heat',
   description: 'By its id: degrees for words without a year, modern settings, claims of dated books, goods and tests.',
   pathParameters: z.strictObject({ id: z.string().describe('The id of a heat, such as `slow`.') }),
@@ -129,6 +131,7 @@ export const ovenHeatsPictureRoute = route({
   method: 'get',
   path: '/v1/oven-heats.svg',
   operation: 'drawOvenHeats',
+  tag: 'Heats',
   summary: 'The scale of oven heats as a picture',
   description: 'Each heat with its ends, what its books agree on, and what each of them prints.',
   query: z.strictObject({ year: yearField }),

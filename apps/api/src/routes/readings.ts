@@ -27,6 +27,7 @@ export const readingsRoute = route({
   method: 'post',
   path: '/v1/readings',
   operation: 'readReceipt',
+  tag: 'Receipts',
   summary: 'Find the measures, heats and times in prose',
   description: 'Each with the place in the text where it stands, in UTF-16 code units. The text may be as long as the body.',
   query: z.strictObject({}),

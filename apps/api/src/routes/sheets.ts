@@ -1,23 +1,17 @@
 import { citeBibtex, findSource, type Sheet, sheetToCsv, sheetToHtml, sheetToJsonLd, sheetToMarkdown, workSheet } from '@pottle/core'
-import type { Context } from 'hono'
 import { z } from 'zod'
 import * as contract from '../contract/index.js'
 import { readJson } from '../http/body.js'
-import { respond } from '../http/respond.js'
 import { route } from '../http/route.js'
 
 /** The page brings its own style and nothing else. */
-const pageHeaders = {
-  'cache-control': 'no-store',
-  'content-security-policy': "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'",
-  'content-type': 'text/html',
-}
+const pageHeaders = { 'content-security-policy': "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'" }
 
 /** The sheet in each form that can be asked for. */
-const forms: Readonly<Record<string, (sheet: Sheet, context: Context) => unknown>> = {
+const forms: Readonly<Record<string, (sheet: Sheet) => unknown>> = {
   'application/json': (sheet) => sheet,
   'text/markdown': sheetToMarkdown,
-  'text/html': (sheet, context) => respond(context, sheetToHtml(sheet), 200, pageHeaders),
+  'text/html': sheetToHtml,
   'application/ld+json': sheetToJsonLd,
   'text/csv': sheetToCsv,
   'application/x-bibtex': ({ sources }) => sources.map(({ id }) => citeBibtex(findSource(id)!)).join('\n'),
@@ -28,6 +22,7 @@ export const sheetsRoute = route({
   method: 'post',
   path: '/v1/sheets',
   operation: 'workSheet',
+  tag: 'Receipts',
   summary: 'Turn a whole receipt into a working sheet',
   description:
     'Scaled to the plan, with what to measure off, totals with bands, the oven, the order of work, cautions and sources. As JSON, Markdown, a page that prints, schema.org Recipe (JSON-LD), CSV, or the sources as BibTeX, by the Accept header.',
@@ -51,7 +46,7 @@ export const sheetsRoute = route({
     media: {
       'application/json': { schema: contract.Sheet },
       'text/markdown': { schema: z.string() },
-      'text/html': { schema: z.string() },
+      'text/html': { schema: z.string(), headers: pageHeaders },
       'application/ld+json': { schema: z.looseObject({ '@context': z.string(), '@type': z.string(), name: z.string() }) },
       'text/csv': { schema: z.string() },
       'application/x-bibtex': { schema: z.string() },
@@ -61,6 +56,6 @@ export const sheetsRoute = route({
   example: '',
   handle: async ({ context, media }) => {
     const { text, ...options } = await readJson(context, contract.SheetRequest)
-    return forms[media]!(workSheet(text, options), context)
+    return forms[media]!(workSheet(text, options))
   },
 })

@@ -1,0 +1,2 @@
+export { describeRoutes } from './document.js'
+export { tags } from './tags.js'

@@ -1,0 +1,76 @@
+import type { HeadersObject, ReferenceObject, ResponseObject, ResponsesObject } from 'openapi3-ts/oas31'
+import { Problem } from '../contract/index.js'
+import { type ProblemKind, problem, problemKinds } from '../http/problem.js'
+import type { Route } from '../http/route.js'
+import { schemaFor } from './schemas.js'
+
+const text = (description: string, example: string) => ({ description, schema: { type: 'string' as const }, example })
+
+/** The headers of answers, by name. */
+export const headers: HeadersObject = {
+  'Cache-Control': text('How long the answer may be kept.', 'public, max-age=86400'),
+  ETag: text('One tag for all answers of a release; send it back as If-None-Match to be told that nothing changed.', '"2026.11.0-0.1.0"'),
+  'Retry-After': text('Seconds to wait.', '12'),
+  RateLimit: text(
+    'What is left of the quota, where the server has one (draft-ietf-httpapi-ratelimit-headers-07).',
+    'limit=600, remaining=599, reset=60',
+  ),
+  'X-Request-Id': text('The id of the request in the log: yours where you sent one.', '5e1b3f0a-2f61-4f0e-9a53-0a3c6f5a5e0b'),
+}
+
+export const headerReferences = (...names: readonly string[]): Record<string, ReferenceObject> =>
+  Object.fromEntries(names.map((name) => [name, { $ref: `#/components/headers/${name}` }]))
+
+/** Problems that any route may answer with, whatever it does. */
+const anywhere: readonly ProblemKind[] = ['too-many-requests', 'internal']
+
+const ownHeaders: Partial<Record<ProblemKind, readonly string[]>> = {
+  'too-many-requests': ['Retry-After', 'RateLimit'],
+}
+
+/** The kinds of problem of a route, by the status that they share. */
+function byStatus({ problems, path }: Route): ReadonlyMap<number, readonly ProblemKind[]> {
+  const kinds = [...problems, ...(path.startsWith('/v1/') ? anywhere : (['internal'] as const))]
+  const groups = new Map<number, ProblemKind[]>()
+  for (const kind of kinds) {
+    const { status } = problemKinds[kind]
+    groups.set(status, [...(groups.get(status) ?? []), kind])
+  }
+  return groups
+}
+
+const nameOf = (kinds: readonly ProblemKind[]): string =>
+  kinds.map((kind) => kind.replaceAll(/(?:^|-)(\w)/g, (_, letter: string) => letter.toUpperCase())).join('Or')
+
+/** One response a status; kinds of problem that share a status are told apart by their `type`. */
+function problemResponse(kinds: readonly ProblemKind[]): ResponseObject {
+  return {
+    description: kinds.map((kind) => problemKinds[kind].title).join('; or: '),
+    headers: headerReferences('X-Request-Id', ...kinds.flatMap((kind) => ownHeaders[kind] ?? [])),
+    content: {
+      'application/problem+json': {
+        schema: schemaFor(Problem),
+        examples: Object.fromEntries(
+          kinds.map((kind) => {
+            const { title, example } = problemKinds[kind]
+            const { detail, ...rest } = example
+            return [kind, { summary: title, value: problem(kind, detail, rest) }]
+          }),
+        ),
+      },
+    },
+  }
+}
+
+/** Every response with a problem that any of the routes has, by name. */
+export function problemResponses(routes: readonly Route[]): Record<string, ResponseObject> {
+  const groups = routes.flatMap((route) => [...byStatus(route).values()])
+  return Object.fromEntries(groups.map((kinds) => [nameOf(kinds), problemResponse(kinds)]))
+}
+
+/** What a route answers with when something goes wrong, as references to those. */
+export function problemReferences(route: Route): ResponsesObject {
+  return Object.fromEntries(
+    [...byStatus(route)].map(([status, kinds]) => [String(status), { $ref: `#/components/responses/${nameOf(kinds)}` }]),
+  )
+}
