@@ -3,6 +3,7 @@ import { createServer, type RequestListener, type Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { getRequestListener } from '@hono/node-server'
 import { createApp } from '@pottle/api'
+import type { Locator } from 'playwright-core'
 import { bundle } from '../../packages/embed/tools/bundle.mjs'
 import { buildBlog } from '../blog/build.mjs'
 
@@ -45,4 +46,10 @@ export async function serveBlog(api: string): Promise<Site & { readonly messages
     response.writeHead(body === undefined ? 404 : 200, { 'content-type': type! }).end(body)
   }, 'localhost')
   return { ...site, messages }
+}
+
+/** The text that a reader sees, that of shadow roots in its place; every space is made plain. */
+export async function seen(locator: Locator): Promise<string> {
+  const text = await locator.evaluate(({ innerText }: HTMLElement) => innerText)
+  return text.replace(/\s+/g, ' ')
 }

@@ -1,0 +1,268 @@
+/** The custom elements on a blog of another origin, in a real browser: under a strict policy, by keyboard, and when things go wrong. */
+import axe from 'axe-core'
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
+import { type Site, seen, serveBlog, servePottle } from './blog.js'
+import { describeInBrowser, openBrowser } from './browser.js'
+
+/** A browser on a busy machine is slow, and that is no fault of the page. */
+vi.setConfig({ testTimeout: 30_000, hookTimeout: 60_000 })
+
+/** What axe finds, through shadow roots too, one line a finding. */
+async function findings(page: Page): Promise<string[]> {
+  const { violations } = (await page.evaluate(
+    `${axe.source}\naxe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] })`,
+  )) as axe.AxeResults
+  return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`))
+}
+
+describeInBrowser('an element on a blog', () => {
+  let api: Site
+  let blog: Site
+  let browser: Browser
+  beforeAll(async () => {
+    api = await servePottle()
+    blog = await serveBlog(api.origin)
+    browser = await openBrowser()
+  })
+  afterAll(async () => {
+    await browser.close()
+    await blog.close()
+    await api.close()
+  })
+
+  /** A page of a fresh reader; what it asks of servers and what the browser refuses is gathered. */
+  async function open(reader: BrowserContextOptions = {}): Promise<{ page: Page; asked: string[]; refused: string[] }> {
+    const context = await browser.newContext({ viewport: { width: 900, height: 900 }, ...reader })
+    const page = await context.newPage()
+    const asked: string[] = []
+    const refused: string[] = []
+    page.on('request', (request) => asked.push(request.url()))
+    page.on('pageerror', (error) => refused.push(String(error)))
+    page.on('console', (message) => {
+      if (/policy|TrustedHTML/i.test(message.text())) refused.push(message.text())
+    })
+    return { page, asked, refused }
+  }
+
+  const post = (name: string): string => `${blog.origin}/${name}.html`
+  const butter = (page: Page) => page.locator('pottle-measure').first()
+  const answerOf = (page: Page) => butter(page).getByRole('button')
+
+  /** What a reader sees of the first line, with the shadow of each element in its place. */
+  const firstLine = (page: Page): Promise<string> => seen(page.locator('blockquote p'))
+
+  test('shows its answer on a foreign origin under a strict policy, and asks the API alone', async () => {
+    const { page, asked, refused } = await open()
+    await page.goto(post('seed-cake'))
+    await expect.poll(() => seen(answerOf(page)), { timeout: 10_000 }).toMatch(/^about\s45\d\sg/)
+    await expect
+      .poll(
+        () =>
+          page
+            .locator('pottle-loaf')
+            .getByText(/^about\s\d+\sg$/)
+            .count(),
+        { timeout: 10_000 },
+      )
+      .toBe(1)
+    expect(refused).toEqual([])
+    expect(asked.filter((url) => !url.startsWith(blog.origin) && !url.startsWith(api.origin))).toEqual([])
+    expect(asked.some((url) => url.startsWith(`${api.origin}/v1/convert?`))).toBe(true)
+    expect(await answerOf(page).evaluate((button) => getComputedStyle(button).borderBottomStyle), 'its style is on').toBe('dotted')
+  })
+
+  test('asks once for what a page shows twice', async () => {
+    const { page, asked } = await open()
+    await page.goto(post('seed-cake'), { waitUntil: 'networkidle' })
+    expect(asked.filter((url) => url.includes('/v1/oven-heats')).length).toBe(1)
+  })
+
+  test('opens its note by keyboard, and leads to the sources and the whole working', async () => {
+    const { page } = await open()
+    await page.goto(post('seed-cake'), { waitUntil: 'networkidle' })
+    await page.keyboard.press('Tab')
+    await page.keyboard.press('Tab')
+    const focused = () => page.evaluate(() => document.activeElement?.shadowRoot?.activeElement?.outerHTML ?? '')
+    expect(await focused()).toContain('aria-expanded="false"')
+    expect(await butter(page).getByText('Nine times in ten').isVisible()).toBe(false)
+    await page.keyboard.press('Enter')
+    expect(await focused()).toContain('aria-expanded="true"')
+    expect(await butter(page).getByText('Nine times in ten').isVisible()).toBe(true)
+    expect(await butter(page).getByText('Nicholson, Men and Measures').first().isVisible()).toBe(true)
+    await page.keyboard.press('Tab')
+    expect(await focused()).toContain(`href="${api.origin}/measure?phrase=a+pound+of+butter&amp;year=1796"`)
+    await page.keyboard.press('Shift+Tab')
+    await page.keyboard.press('Space')
+    expect(await focused()).toContain('aria-expanded="false"')
+  })
+
+  test('tells a screen reader what the button does and what the picture shows', async () => {
+    const { page } = await open()
+    await page.goto(post('seed-cake'), { waitUntil: 'networkidle' })
+    await answerOf(page).click()
+    expect(await answerOf(page).textContent()).toMatch(/^about\s\d+\sg, how sure and who says so$/)
+    expect(await butter(page).locator('svg[role=img]').getAttribute('aria-label')).toMatch(
+      /^A ruled scale: nine times in ten between \d+ and \d+\sg; meanings at a/,
+    )
+  })
+
+  test.each(['light', 'dark'] as const)('gives axe nothing to find, by %s', async (colorScheme) => {
+    const { page } = await open({ colorScheme })
+    await page.goto(post('seed-cake-offline'))
+    await answerOf(page).click()
+    for (const summary of await page.getByText('Steps and sources').all()) await summary.click()
+    expect(await findings(page)).toEqual([])
+  })
+
+  test.each([
+    ['a phone', 320, '100%'],
+    ['letters twice as large', 640, '200%'],
+  ])('keeps within the page on %s, its note open', async (_, width, size) => {
+    const { page } = await open({ viewport: { width, height: 700 } })
+    await page.goto(post('seed-cake-offline'))
+    await page.evaluate((size) => document.documentElement.style.setProperty('font-size', size), size)
+    await answerOf(page).click()
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBeLessThanOrEqual(0)
+  })
+
+  test('does not move', async () => {
+    const { page } = await open({ reducedMotion: 'no-preference' })
+    await page.goto(post('seed-cake-offline'))
+    await answerOf(page).click()
+    expect(await page.evaluate(() => document.getAnimations().length)).toBe(0)
+  })
+
+  test('opens below the line, so that the sentence stays whole', async () => {
+    const { page } = await open()
+    await page.goto(post('seed-cake-offline'))
+    const button = await answerOf(page).boundingBox()
+    await answerOf(page).click()
+    const [after, note] = [
+      await page.locator('pottle-measure').nth(1).boundingBox(),
+      await butter(page).getByText('Nine times in ten').boundingBox(),
+    ]
+    expect(after!.y).toBeLessThan(note!.y)
+    expect(note!.y).toBeGreaterThan(button!.y)
+  })
+
+  test('takes the look that a site gives it, by custom properties and parts', async () => {
+    const { page } = await open()
+    await page.goto(post('seed-cake-offline'))
+    await answerOf(page).click()
+    const look = await page.evaluate(() => {
+      const sheet = new CSSStyleSheet()
+      sheet.replaceSync(
+        'pottle-measure{--pottle-ink:rgb(1,2,3)} pottle-measure::part(answer){color:rgb(4,5,6)} pottle-heat::part(words){color:rgb(7,8,9)}',
+      )
+      document.adoptedStyleSheets = [sheet]
+      const colour = (tag: string, inside: string) =>
+        getComputedStyle(document.querySelector(tag)!.shadowRoot!.querySelector(inside)!).color
+      return [colour('pottle-measure', '.note'), colour('pottle-measure', '.open'), colour('pottle-heat[display=card]', '.words')]
+    })
+    expect(look).toEqual(['rgb(1, 2, 3)', 'rgb(4, 5, 6)', 'rgb(7, 8, 9)'])
+  })
+
+  test('answers anew when its attributes change', async () => {
+    const { page } = await open()
+    await page.goto(post('seed-cake-offline'))
+    await answerOf(page).waitFor()
+    await butter(page).evaluate((element) => {
+      element.setAttribute('phrase', 'a pottle of cream')
+      element.setAttribute('year', '1690')
+    })
+    await expect.poll(() => seen(answerOf(page))).toMatch(/^about\s1\.9\slitres/)
+    await butter(page).evaluate((element) => element.setAttribute('display', 'card'))
+    await expect.poll(() => butter(page).getByText('Steps and sources').count()).toBe(1)
+  })
+
+  test('with the library in the page asks nobody', async () => {
+    const { page, asked, refused } = await open()
+    await page.goto(post('seed-cake-offline'))
+    await answerOf(page).waitFor()
+    expect(asked.filter((url) => !url.startsWith(blog.origin))).toEqual([])
+    expect(refused).toEqual([])
+    expect(await seen(answerOf(page))).toMatch(/^about\s45\d\sg/)
+  })
+
+  describe('leaves the text readable', () => {
+    const readable = 'Rub a pound of butter (about 450 g) into half a peck of fine flour, put to it a gill of yeast'
+
+    test('where scripts are off', async () => {
+      const { page } = await open({ javaScriptEnabled: false })
+      await page.goto(post('seed-cake'))
+      expect(await firstLine(page)).toContain(readable)
+    })
+
+    test('where the script does not come', async () => {
+      const { page } = await open()
+      await page.route(`${api.origin}/embed/pottle.js`, (route) => route.abort())
+      await page.goto(post('seed-cake'))
+      expect(await firstLine(page)).toContain(readable)
+    })
+
+    test('where the API is away', async () => {
+      const { page } = await open()
+      await page.route(`${api.origin}/v1/**`, (route) => route.abort())
+      await page.goto(post('seed-cake'), { waitUntil: 'networkidle' })
+      expect(await firstLine(page)).toContain(readable)
+    })
+
+    test('where the policy forbids asking', async () => {
+      const { page } = await open()
+      await page.route(post('seed-cake'), async (route) => {
+        const response = await route.fetch()
+        const policy = response.headers()['content-security-policy']!.replace(/connect-src [^;]+; /, '')
+        await route.fulfill({ response, headers: { ...response.headers(), 'content-security-policy': policy } })
+      })
+      await page.goto(post('seed-cake'), { waitUntil: 'networkidle' })
+      expect(await firstLine(page)).toContain(readable)
+    })
+
+    test('while the network is slow, and has the answer when it comes', async () => {
+      const { page } = await open()
+      let release: () => void = () => {}
+      const held = new Promise<void>((free) => {
+        release = free
+      })
+      await page.route(`${api.origin}/v1/**`, async (route) => {
+        await held
+        await route.continue()
+      })
+      await page.goto(post('seed-cake'))
+      await page.locator('pottle-measure:defined').first().waitFor()
+      expect(await firstLine(page)).toContain(readable)
+      release()
+      await expect.poll(() => seen(answerOf(page)), { timeout: 10_000 }).toMatch(/^about\s45\d\sg/)
+    })
+
+    test.each([
+      ['a problem', 500, 'application/problem+json', '{"detail":"the fault is ours"}'],
+      ['what is not JSON', 200, 'text/html', '<p>Sign in to this network</p>'],
+      ['what is not an answer', 200, 'application/json', '{"hello":"world"}'],
+    ])('where the server answers %s', async (_, status, contentType, body) => {
+      const { page } = await open()
+      await page.route(`${api.origin}/v1/**`, (route) =>
+        route.fulfill({ status, contentType, body, headers: { 'access-control-allow-origin': '*' } }),
+      )
+      const silences = page.waitForEvent('console', (message) => message.text().includes('<pottle-measure>'))
+      await page.goto(post('seed-cake'), { waitUntil: 'networkidle' })
+      await silences
+      expect(await firstLine(page)).toContain(readable)
+    })
+
+    test('where the words can not be read', async () => {
+      const { page } = await open()
+      await page.goto(post('seed-cake'), { waitUntil: 'networkidle' })
+      expect(await seen(page.locator('main'))).toContain('It keeps well, and three snoods of patience improve it.')
+    })
+  })
+
+  test('prints', async () => {
+    const { page } = await open()
+    await page.goto(post('seed-cake-offline'))
+    await answerOf(page).click()
+    const paper = await page.pdf({ format: 'A4' })
+    expect(paper.length).toBeGreaterThan(10_000)
+  })
+})
