@@ -1,4 +1,5 @@
 import { Hono } from 'hono'
+import { ProblemError, problem } from '../../http/problem.js'
 import { respond } from '../../http/respond.js'
 import { enhance } from './enhance.js'
 import { markPicture } from './mark.js'
@@ -33,7 +34,7 @@ export const assetRoutes: Hono = new Hono()
 assetRoutes.get('/assets/:tag/:name', (context) => {
   const { tag, name } = context.req.param()
   const found = Object.hasOwn(assets, name) ? assets[name] : undefined
-  if (!found) return context.notFound()
+  if (!found) throw new ProblemError(problem('not-found', `there is no file "${name.slice(0, 40)}"`))
   const cache = tag === found.tag ? 'public, max-age=31536000, immutable' : 'no-cache'
   return respond(context, found.text, 200, { 'content-type': found.type, 'cache-control': cache })
 })

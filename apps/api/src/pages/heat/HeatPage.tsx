@@ -96,7 +96,7 @@ function TakeWith({ answer, asked, address, shown }: HeatProps) {
         question={`“${phrase}”, ${saySetting({ year: setting.year, place })}`}
         answer={text}
         address={address}
-        key={keyFor(phrase, setting.year)}
+        slug={keyFor(phrase, setting.year)}
         sources={sources}
       />
       <Copyable title="A link to this answer" text={address} />

@@ -118,7 +118,7 @@ function TakeWith({ answer, asked, address, shown }: AnswerProps) {
         question={question}
         answer={`${text}; ${sayEnds(value)}`}
         address={address}
-        key={keyFor(phrase, setting.year)}
+        slug={keyFor(phrase, setting.year)}
         sources={sources}
       />
       <Copyable title="A link to this answer" text={address} />

@@ -9,7 +9,7 @@ export interface Cited {
   readonly answer: string
   readonly address: string
   /** An id for BibTeX: letters, digits and hyphens. */
-  readonly key: string
+  readonly slug: string
   readonly sources: readonly AnswerSource[]
 }
 
@@ -29,13 +29,13 @@ function bibliography({ question, address, sources }: Cited): string {
 
 const inBraces = (text: string): string => text.replace(/[&%$#_{}]/g, (mark) => `\\${mark}`)
 
-function bibtex({ question, address, key, sources }: Cited): string {
-  const own = `@misc{pottle-${key},\n  title = {${inBraces(question)}},\n  author = {{Pottle}},\n  note = {tables ${dataset}},\n  url = {${address}}\n}\n`
+function bibtex({ question, address, slug, sources }: Cited): string {
+  const own = `@misc{pottle-${slug},\n  title = {${inBraces(question)}},\n  author = {{Pottle}},\n  note = {tables ${dataset}},\n  url = {${address}}\n}\n`
   return [own, ...rowsOf(sources).map(citeBibtex)].join('\n')
 }
 
-function cslJson({ question, address, key, sources }: Cited): string {
-  const own = { id: `pottle-${key}`, type: 'dataset', title: question, author: [{ literal: 'Pottle' }], version: dataset, URL: address }
+function cslJson({ question, address, slug, sources }: Cited): string {
+  const own = { id: `pottle-${slug}`, type: 'dataset', title: question, author: [{ literal: 'Pottle' }], version: dataset, URL: address }
   return JSON.stringify([own, ...rowsOf(sources)], null, 1)
 }
 

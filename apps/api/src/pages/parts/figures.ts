@@ -6,6 +6,8 @@ export interface Scale {
   readonly name: string
   /** Figures are told to the nearest of these. */
   readonly step?: number
+  /** Counts are told to the last unit: a great gross is 1,728. */
+  readonly whole?: boolean
 }
 
 const scales: Readonly<Record<Quantity, readonly (readonly [from: number, scale: Scale])[]>> = {
@@ -17,7 +19,7 @@ const scales: Readonly<Record<Quantity, readonly (readonly [from: number, scale:
     [1000, { size: 1000, name: 'litres' }],
     [0, { size: 1, name: 'ml' }],
   ],
-  count: [[0, { size: 1, name: '' }]],
+  count: [[0, { size: 1, name: '', whole: true }]],
   length: [
     [10, { size: 10, name: 'cm' }],
     [0, { size: 1, name: 'mm' }],
@@ -43,7 +45,11 @@ export function figure(value: number): string {
 }
 
 /** A value in a scale, without its unit. */
-export const bare = (value: number, { size, step }: Scale): string => figure(step ? Math.round(value / size / step) * step : value / size)
+export function bare(value: number, { size, step, whole }: Scale): string {
+  const own = value / size
+  if (whole) return own.toLocaleString('en-GB', { maximumFractionDigits: 1 })
+  return figure(step ? Math.round(own / step) * step : own)
+}
 
 /** A figure with its unit: `1.89 litres`. */
 export const inScale = (value: number, scale: Scale): string => `${bare(value, scale)}${scale.name === '' ? '' : ` ${scale.name}`}`

@@ -19,7 +19,7 @@ export function Cautions({ cautions, sources }: { cautions: readonly AnswerCauti
     <>
       {cautions.map(({ title, text, sources: texts }) => (
         <aside class="caution" aria-label={`Caution: ${title}`}>
-          <h3>Caution: {title}</h3>
+          <h2>Caution: {title}</h2>
           <p>{text}</p>
           {texts.length > 0 && (
             <p class="small quiet">

@@ -146,7 +146,7 @@ function Drawing({ drawn, shown }: { drawn: Drawn; shown: Elsewhere | undefined 
       >
         <section data-answer tabindex={-1} aria-label="The weight of the loaf year by year">
           {series.length === 1 && <p class="answer">about {figure(series[0]!.best)} g</p>}
-          <Plate svg={svg}>
+          <Plate svg={svg} name="the weight of the loaf">
             <a href={addressOf('/v1/loaves.svg', question)}>The picture alone</a>, and{' '}
             <a href={addressOf('/v1/loaves', question)}>its figures as JSON</a>.
           </Plate>

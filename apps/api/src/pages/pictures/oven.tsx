@@ -119,7 +119,7 @@ function Drawing({ cooled }: { cooled: Cooled }) {
     <>
       <Entry title="As it cools" about={<p>What went in while the oven was hottest, and what could wait until it was slack.</p>}>
         <section data-answer tabindex={-1} aria-label="The oven as it cools">
-          <Plate svg={cooled.svg} />
+          <Plate svg={cooled.svg} name="the oven as it cools" />
         </section>
       </Entry>
       <Entry title="Hour by hour">
@@ -133,7 +133,7 @@ function Drawing({ cooled }: { cooled: Cooled }) {
           </p>
         }
       >
-        <Plate svg={drawHeatScale(year === null ? {} : { year })} />
+        <Plate svg={drawHeatScale(year === null ? {} : { year })} name="the scale of oven heats" />
       </Entry>
     </>
   )

@@ -233,7 +233,7 @@ function Keep({ sheet, asked, address }: SheetProps) {
             question={question}
             answer={`worked for ${sheet.scale.text}`}
             address={address.length <= longestCited ? address : address.slice(0, address.indexOf('?'))}
-            key={keyFor(sheet.title, sheet.setting.year)}
+            slug={keyFor(sheet.title, sheet.setting.year)}
             sources={sourcesOf(sheet)}
           />
           <details>

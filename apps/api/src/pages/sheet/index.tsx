@@ -1,6 +1,7 @@
 import { demoReceipts, PottleError, type Sheet } from '@pottle/core'
 import { type Context, Hono } from 'hono'
 import { bodyLimit } from 'hono/body-limit'
+import { ProblemError, problem } from '../../http/problem.js'
 import { respond } from '../../http/respond.js'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
 import { type Asked, absolute, addressOf, askedIn, askedOf, wasSent } from '../parts/asked.js'
@@ -57,7 +58,7 @@ function respondWithSheet(context: Context, sheet: Sheet, asked: Asked): Respons
 
 function respondWithFile(context: Context, sheet: Sheet, as: string): Response {
   const file = fileOf(sheet, as)
-  if (!file) return context.notFound() as Response
+  if (!file) throw new ProblemError(problem('not-found', `no sheet is kept as "${as.slice(0, 40)}"`))
   const shown = as === 'html' ? 'inline' : 'attachment'
   return respond(context, file.text, 200, {
     'content-type': file.type,

@@ -17,7 +17,7 @@ function List() {
         <p>Twelve steps from drying to scorching, each with the words that cooks had for it.</p>
       </div>
       <Entry title="The scale" about={<p>The hottest on top. The same figures are in the table below.</p>}>
-        <Plate svg={drawHeatScale()} />
+        <Plate svg={drawHeatScale()} name="the scale of oven heats" />
       </Entry>
       <Entry title="Each heat">
         <table class="ruled stack">

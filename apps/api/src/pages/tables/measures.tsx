@@ -2,7 +2,7 @@ import { type CatalogueMeasure, type CatalogueSense, describeMeasure, listMeasur
 import { Hono } from 'hono'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
 import { addressOf } from '../parts/asked.js'
-import { between, inScale, scaleFor } from '../parts/figures.js'
+import { between, inScale, type Scale, scaleFor } from '../parts/figures.js'
 import { MeasureForm } from '../parts/forms.js'
 import { letterOf } from '../parts/letters.js'
 import { NotFound } from '../parts/NotFound.js'
@@ -29,12 +29,18 @@ function sized({ unit, value }: CatalogueSense): string {
   return inScale(value, scaleFor(quantity, value))
 }
 
-function range({ senses }: CatalogueMeasure): string {
-  const [first] = senses
-  if (!first) return ''
-  const values = senses.map(({ value }) => value)
+/** The smallest and the largest meaning of one unit; each end in the unit that suits it. */
+function rangeIn(unit: keyof typeof quantities, senses: readonly CatalogueSense[]): string {
+  const values = senses.filter((sense) => sense.unit === unit).map(({ value }) => value)
   const [low, high] = [Math.min(...values), Math.max(...values)]
-  return between({ low, high }, scaleFor(quantities[first.unit as keyof typeof quantities], low))
+  const [from, to] = [low, high].map((end) => scaleFor(quantities[unit], end)) as [Scale, Scale]
+  return from.name === to.name ? between({ low, high }, from) : `${inScale(low, from)} to ${inScale(high, to)}`
+}
+
+/** From the smallest to the largest meaning. Some measures were a weight of one thing and a volume of another. */
+function range({ senses }: CatalogueMeasure): string {
+  const units = [...new Set(senses.map(({ unit }) => unit as keyof typeof quantities))]
+  return units.map((unit) => rangeIn(unit, senses)).join('; ')
 }
 
 function KindTable({ kind, measures }: { kind: MeasureKind; measures: readonly CatalogueMeasure[] }) {

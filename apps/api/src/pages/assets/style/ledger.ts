@@ -46,7 +46,7 @@ main::before { content: ""; position: absolute; left: 1.25rem; right: 1.25rem; t
 .notes li { padding-left: 1.1rem; text-indent: -1.1rem; }
 .notes li::before { content: "\\2767"; display: inline-block; width: 1.1rem; text-indent: 0; color: var(--margin); }
 .caution { border: 2px solid var(--warn); padding: 0.7rem 1rem; display: grid; gap: 0.2rem; max-width: 42rem; }
-.caution h3 { color: var(--warn); }
+.caution h2 { color: var(--warn); font-size: 1.05rem; }
 .colophon { border-top: 1px solid var(--ink); padding-top: 1rem; padding-bottom: 2.5rem; display: grid; gap: 0.6rem; color: var(--quiet); font-size: 0.9rem; }
 .colophon nav a { color: var(--link); }
 details > summary { cursor: pointer; padding: 0.35rem 0; }

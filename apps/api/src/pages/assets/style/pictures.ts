@@ -12,7 +12,7 @@ export const pictures: string = `
 .plate figcaption { color: var(--quiet); font-size: 0.9rem; }
 @media (prefers-color-scheme: dark) { .plate svg { filter: invert(0.92) hue-rotate(180deg); } }
 @media print { .plate svg { filter: none; min-width: 0; } .plate .sheet { overflow: visible; } }
-.shelf ul { list-style: none; padding: 0; display: flex; align-items: end; gap: 0; }
+.shelf ul { list-style: none; padding: 0; display: flex; flex-wrap: wrap; align-items: end; }
 .shelf li { display: grid; justify-items: center; font-size: 0.84rem; line-height: 1.35; font-variant-numeric: lining-nums; }
 .shelf li a { border-top: 2px solid var(--ink); width: 100%; text-align: center; padding: 0.25rem 0.2rem 0; box-sizing: border-box; }
 .shelf li span { color: var(--quiet); white-space: nowrap; }
@@ -23,6 +23,6 @@ export const pictures: string = `
 .shelf .quart { height: 4.72rem; }
 .shelf .pottle { height: 5.95rem; }
 .shelf .gallon { height: 7.5rem; }
-@media (max-width: 30rem) { .shelf ul { justify-content: space-between; } .shelf svg { padding: 0; } .shelf li a { padding: 0.25rem 0.1rem 0; } }
+@media (max-width: 30rem) { .shelf ul { justify-content: space-between; } .shelf svg { padding: 0; } .shelf li { font-size: 0.76rem; } .shelf li a { padding: 0.25rem 0.1rem 0; } }
 .measure-mark { fill: none; stroke: currentColor; stroke-width: 2.4; stroke-linecap: round; stroke-linejoin: round; }
 `

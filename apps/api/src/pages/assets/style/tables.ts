@@ -12,6 +12,9 @@ export const tables: string = `
 .letter { display: inline-block; width: 1.5em; height: 1.5em; line-height: 1.5em; border: 1px solid currentColor; border-radius: 50%; text-align: center; font-size: 0.85rem; font-weight: 400; font-variant-numeric: lining-nums; }
 .letter + * { margin-left: 0.3rem; }
 @media (max-width: 40rem) {
+  .ruled .figure { white-space: normal; padding-left: 0.5rem; }
+  .ruled th, .ruled td { padding-right: 0.5rem; }
+  .ruled .figure + td:not(.figure), .ruled .figure + th:not(.figure) { padding-left: 0.5rem; }
   .ruled.stack, .ruled.stack tbody, .ruled.stack tr, .ruled.stack th, .ruled.stack td { display: block; border-left: 0; padding-left: 0; text-align: left; white-space: normal; }
   .ruled.stack thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .ruled.stack tr { padding: 0.5rem 0; border-bottom: 1px solid var(--feint); }
