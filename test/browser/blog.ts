@@ -50,6 +50,6 @@ export async function serveBlog(api: string): Promise<Site & { readonly messages
 
 /** The text that a reader sees, that of shadow roots in its place; every space is made plain. */
 export async function seen(locator: Locator): Promise<string> {
-  const text = await locator.evaluate(({ innerText }: HTMLElement) => innerText)
-  return text.replace(/\s+/g, ' ')
+  const texts = await locator.allInnerTexts()
+  return texts.join(' ').replace(/\s+/g, ' ')
 }

@@ -65,7 +65,7 @@ describeInBrowser('where no script is allowed', () => {
       }))
       expect(wide, `as wide as ${width}`).toBeLessThanOrEqual(width)
       expect(tall, `as tall as ${height} at ${width}`).toBeLessThanOrEqual(height)
-      expect(height - tall, `not much shorter than ${height} at ${width}`).toBeLessThan(110)
+      expect(height, `not much taller than ${tall} at ${width}`).toBeLessThan(tall * 1.3 + 20)
     }
   })
 

@@ -1,34 +1,12 @@
-import { type Entry, embedAddress, h, print, questionAt } from '@pottle/embed/view'
+import { embedAddress, h, print, questionAt } from '@pottle/embed/view'
 import type { Context } from 'hono'
 import { badParameter, type Problem, ProblemError, problem } from '../http/problem.js'
 import { originOf, replyTo } from './asked.js'
+import { heightFor } from './height.js'
 import { titleOf } from './page.js'
 
 /** The frame is as wide as a card reads well, in pixels, where its host leaves it room. */
 const widest = 560
-/** A frame narrower than a small phone would show a word a line. */
-const narrowest = 200
-
-/** Rows of the card and what each takes, in pixels at the usual 16 to an em; texts flow, so they are counted by their letters. */
-function heightFor({ also, band, senses, notes, words, setting }: Entry, width: number): number {
-  const letters = (width - 32) / 7
-  const rows = (text: string, line: number, room = letters): number => Math.ceil(text.length / room) * line
-  const senseRows = senses.reduce((sum, { label, text }) => sum + rows(label + text, 20, letters - 16) + 8, 0)
-  return Math.round(
-    24 +
-      26 +
-      rows(words + setting, 27, letters * 0.8) +
-      44 +
-      rows(also.join(', '), 30) +
-      rows(band?.text ?? '', 21) +
-      (band ? 76 : 20) +
-      senseRows +
-      (senses.length > 0 ? 14 : 0) +
-      notes.reduce((sum, note) => sum + rows(note, 21) + 6, 0) +
-      40 +
-      24,
-  )
-}
 
 function pixels(context: Context, name: string): number {
   const text = context.req.query(name)
@@ -77,7 +55,7 @@ export function oembed(context: Context): object {
   const [mostWidth, mostHeight] = [pixels(context, 'maxwidth'), pixels(context, 'maxheight')]
   const { base, question, entry } = shownAt(addressIn(context), new URL(origin).host)
   const width = Math.min(widest, mostWidth)
-  const height = Math.min(heightFor(entry, Math.max(width, narrowest)), mostHeight)
+  const height = Math.min(heightFor(entry, width), mostHeight)
   const title = titleOf(entry)
   return {
     version: '1.0',
