@@ -60,6 +60,10 @@ export interface AppOptions {
   readonly logFault?: (error: unknown) => void
   /** Requests a minute from one address; unlimited if absent or 0. */
   readonly requestsPerMinute?: number
+  /** How many proxies stand before the app, for the limit to know its clients by; none if absent. */
+  readonly proxies?: number
+  /** By when a body that is read as a whole has to be there; 30 seconds if absent. */
+  readonly bodySeconds?: number
   /** Whether new requests are welcome; always if absent. */
   readonly ready?: () => boolean
 }
@@ -71,15 +75,22 @@ function addPages(app: Hono, pages: Hono): void {
 }
 
 /** The app by itself, without a server: any host that speaks fetch can serve it. */
-export function createApp({ log, logFault = console.error, requestsPerMinute, ready }: AppOptions = {}): Hono {
+export function createApp({
+  log,
+  logFault = console.error,
+  requestsPerMinute,
+  proxies = 0,
+  bodySeconds = 30,
+  ready,
+}: AppOptions = {}): Hono {
   const app = new Hono()
   const routes = routesFor(ready)
   const described = describeRoutes(routes, version)
   const document = JSON.stringify(described)
 
   if (log) app.use(logRequests(log))
-  if (requestsPerMinute) app.use('/v1/*', limitRate(requestsPerMinute))
-  for (const route of routes) mount(app, route)
+  if (requestsPerMinute) app.use('/v1/*', limitRate(requestsPerMinute, proxies))
+  for (const route of routes) mount(app, route, { bodySeconds })
   const kept = { ...keptForRelease(), 'content-type': 'application/json' }
   app.get('/openapi.json', (context) => notModified(context, kept) ?? respond(context, document, 200, kept))
   app.route('/', embeds)

@@ -25,18 +25,39 @@ function tooLarge(): ProblemError {
   return new ProblemError(problem('too-large', `the body has more than ${mostBytes} bytes`))
 }
 
-/** The body as text, read no further than the limit. */
-async function readText(context: Context): Promise<string> {
-  if (Number(context.req.header('content-length') ?? 0) > mostBytes) throw tooLarge()
+/** What is read, unless it takes too long. */
+async function inTime<Value>(reading: Promise<Value>, seconds: number): Promise<Value> {
+  let timer: ReturnType<typeof setTimeout> | undefined
+  const late = new Promise<never>((_, reject) => {
+    const fault = problem('too-slow', `the body was not there after ${seconds} seconds`)
+    timer = setTimeout(() => reject(new ProblemError(fault)), seconds * 1000)
+  })
+  try {
+    return await Promise.race([reading, late])
+  } finally {
+    clearTimeout(timer)
+  }
+}
+
+/** A body of unknown length, read no further than the limit. */
+async function readChunks(body: AsyncIterable<Uint8Array>): Promise<string> {
   const decoder = new TextDecoder()
   let text = ''
   let bytes = 0
-  for await (const chunk of (context.req.raw.body ?? []) as AsyncIterable<Uint8Array>) {
+  for await (const chunk of body) {
     bytes += chunk.byteLength
     if (bytes > mostBytes) throw tooLarge()
     text += decoder.decode(chunk, { stream: true })
   }
   return text + decoder.decode()
+}
+
+/** The body as text. Its length is checked before it is read, where the request tells it. */
+function readText(context: Context, seconds: number): Promise<string> {
+  const length = context.req.header('content-length')
+  if (length === undefined) return inTime(readChunks((context.req.raw.body ?? []) as AsyncIterable<Uint8Array>), seconds)
+  if (Number(length) > mostBytes) throw tooLarge()
+  return inTime(context.req.text(), seconds)
 }
 
 /** Faults of a body that does not fit its schema, as JSON pointers (RFC 6901). */
@@ -92,8 +113,14 @@ export function fit<Schema extends z.ZodType>(schema: Schema, value: unknown): E
 /**
  * The body as JSON that fits a schema.
  *
- * @throws ProblemError 400 for what is not JSON or does not fit, 413 for too much of it
+ * @param seconds by when it has to be there
+ * @throws ProblemError 400 for what is not JSON or does not fit, 408 for a body that is late, 413 for too much of it, 415 for another media type
  */
-export async function readJson<Schema extends z.ZodType>(context: Context, schema: Schema): Promise<Exact<z.output<Schema>>> {
-  return fit(schema, parseJson(await readText(context)))
+export async function readJson<Schema extends z.ZodType>(
+  context: Context,
+  schema: Schema,
+  seconds: number,
+): Promise<Exact<z.output<Schema>>> {
+  mediaType(context, ['application/json'])
+  return fit(schema, parseJson(await readText(context, seconds)))
 }

@@ -34,14 +34,14 @@ export async function* linesOf(body: AsyncIterable<Uint8Array>): AsyncGenerator<
  * Answers a stream line by line: a line in, a line out. The next line is read only when the reader has taken the last answer, so memory stays
  * flat whatever the length (back-pressure by the Streams Standard's `pull`).
  */
-export function answerLines(body: AsyncIterable<Uint8Array>, answer: (line: Line) => unknown): ReadableStream<Uint8Array> {
+export function answerLines(body: AsyncIterable<Uint8Array>, answer: (line: Line) => string): ReadableStream<Uint8Array> {
   const lines = linesOf(body)
   const encoder = new TextEncoder()
   return new ReadableStream({
     async pull(controller) {
       const { value, done } = await lines.next()
       if (done) controller.close()
-      else controller.enqueue(encoder.encode(`${JSON.stringify(answer(value))}\n`))
+      else controller.enqueue(encoder.encode(`${answer(value)}\n`))
     },
     async cancel() {
       await lines.return(undefined)

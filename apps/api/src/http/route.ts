@@ -1,5 +1,6 @@
 import type { Context, Hono } from 'hono'
 import type { z } from 'zod'
+import { readJson } from './body.js'
 import { isKnown, keptForRelease } from './cache.js'
 import type { Exact } from './exact.js'
 import { negotiate } from './negotiate.js'
@@ -29,6 +30,8 @@ export interface Input<Query extends z.ZodObject, Path extends z.ZodObject> {
   readonly path: Exact<z.output<Path>>
   readonly media: string
   readonly context: Context
+  /** Reads the body as JSON that fits a schema. */
+  read<Schema extends z.ZodType>(schema: Schema): Promise<Exact<z.output<Schema>>>
 }
 
 /**
@@ -101,8 +104,13 @@ function headersFor({ method, passing, answer: { media } }: Route): ReadonlyMap<
   return new Map(types.map((type) => [type, withCommon({ ...keeping(type), 'content-type': contentType(type), ...media[type]!.headers })]))
 }
 
+/** By when a body that is read as a whole has to be there, in seconds. */
+export interface Patience {
+  readonly bodySeconds: number
+}
+
 /** Hangs a route on the app. What needs no waiting is answered without a promise, which saves a turn of the event loop. */
-export function mount(app: Hono, one: Route): void {
+export function mount(app: Hono, one: Route, { bodySeconds }: Patience): void {
   const types = Object.keys(one.answer.media) as [string, ...string[]]
   const headers = headersFor(one)
   const keeps = one.method === 'get' && !one.passing
@@ -114,7 +122,7 @@ export function mount(app: Hono, one: Route): void {
       answer instanceof Response ? answer : send(context, typeof answer === 'string' ? answer : JSON.stringify(answer), 200, own)
     const query = check(one.query, queryOf(context))
     const path = one.pathParameters ? check(one.pathParameters, context.req.param()) : {}
-    const answer = one.handle({ query, path, media, context })
+    const answer = one.handle({ query, path, media, context, read: (schema) => readJson(context, schema, bodySeconds) })
     return answer instanceof Promise ? (answer.then(finish) as Promise<Response>) : finish(answer)
   })
 }

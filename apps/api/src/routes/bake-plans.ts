@@ -1,7 +1,6 @@
 import { bakePlan, dataset } from '@pottle/core'
 import { z } from 'zod'
 import { BakePlan, BakePlanRequest } from '../contract/index.js'
-import { readJson } from '../http/body.js'
 import { route } from '../http/route.js'
 import { sourceNotes, withoutRecords } from '../plain.js'
 
@@ -31,8 +30,8 @@ export const bakePlansRoute = route({
   answer: { description: 'The plan.', media: { 'application/json': { schema: BakePlan } } },
   problems: ['bad-parameter', 'bad-body', 'not-acceptable', 'too-large', 'unsupported-media-type', 'no-answer'],
   example: '',
-  handle: async ({ context }) => {
-    const { sources, core, signs, assumptions, warnings, ...plan } = bakePlan(await readJson(context, BakePlanRequest))
+  handle: async ({ read }) => {
+    const { sources, core, signs, assumptions, warnings, ...plan } = bakePlan(await read(BakePlanRequest))
     return {
       ...plan,
       signs: [...signs],

@@ -14,7 +14,6 @@ import {
 } from '@pottle/core'
 import { z } from 'zod'
 import * as contract from '../contract/index.js'
-import { readJson } from '../http/body.js'
 import type { Exact } from '../http/exact.js'
 import { renameFaults } from '../http/faults.js'
 import { route } from '../http/route.js'
@@ -88,8 +87,8 @@ export const brickOvenRoute = route({
   },
   problems: ['bad-parameter', 'bad-body', 'not-acceptable', 'too-large', 'unsupported-media-type', 'unreadable', 'no-answer'],
   example: '',
-  handle: async ({ context, media }) => {
-    const asked = await readJson(context, contract.BrickOvenRequest)
+  handle: async ({ media, read }) => {
+    const asked = await read(contract.BrickOvenRequest)
     const { oven, bakes, hours } = fired(asked)
     if (media === 'image/svg+xml') return drawCoolingCurve(oven, { hours, bakes: bakes ?? [] })
     return {

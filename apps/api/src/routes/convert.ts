@@ -1,7 +1,7 @@
 import { convert, PottleError } from '@pottle/core'
 import { z } from 'zod'
 import { Answer, ConvertRequest, coverageField, Problem, phraseFields, settingFields } from '../contract/index.js'
-import { fit, mediaType, parseJson, readJson } from '../http/body.js'
+import { fit, mediaType, parseJson } from '../http/body.js'
 import type { Exact } from '../http/exact.js'
 import { answerLines, type Line } from '../http/ndjson.js'
 import { ProblemError, problem, problemFrom } from '../http/problem.js'
@@ -34,21 +34,21 @@ export const convertRoute = route({
 /** Where in a batch a problem stands: by line of a stream, or by index in an array. */
 type Place = { readonly line: number } | { readonly index: number }
 
-/** Answers one request; what goes wrong with it takes its place, so that the others are not lost. */
-function answerOrProblem(request: () => Exact<z.output<typeof ConvertRequest>>, place: Place): unknown {
+/** Answers one request as JSON; what goes wrong with it takes its place, so that the others are not lost. */
+function answerOrProblem(request: () => Exact<z.output<typeof ConvertRequest>>, place: Place): string {
   try {
     const { phrase, ...options } = request()
-    return convert(phrase, options)
+    return JSON.stringify(convert(phrase, options))
   } catch (error) {
-    if (error instanceof PottleError) return { ...problemFrom(error, 'body'), ...place }
-    if (error instanceof ProblemError) return { ...error.problem, ...place }
+    if (error instanceof PottleError) return JSON.stringify({ ...problemFrom(error, 'body'), ...place })
+    if (error instanceof ProblemError) return JSON.stringify({ ...error.problem, ...place })
     throw error
   }
 }
 
-function answerLine({ number, text, tooLong }: Line): unknown {
+function answerLine({ number, text, tooLong }: Line): string {
   const place = { line: number }
-  if (tooLong) return { ...problem('too-large', 'the line is longer than 65,536 characters'), ...place }
+  if (tooLong) return JSON.stringify({ ...problem('too-large', 'the line is longer than 65,536 characters'), ...place })
   return answerOrProblem(() => fit(ConvertRequest, parseJson(text)), place)
 }
 
@@ -57,12 +57,24 @@ const ndjson = 'application/x-ndjson'
 const most = 1000
 const streamed = { 'cache-control': 'no-store', 'content-type': ndjson }
 
-function answerAll(requests: readonly unknown[]): unknown[] {
+/** So long may one batch keep others waiting, in milliseconds. */
+const turn = 10
+
+/** An array of answers as JSON. Other requests get their turn between them. */
+async function answerAll(requests: readonly unknown[]): Promise<string> {
   if (requests.length > most) {
     const detail = `send at most ${most.toLocaleString('en-GB')} at a time, or a stream of any length as NDJSON`
     throw new ProblemError(problem('bad-body', detail, { errors: [{ pointer: '', detail }] }))
   }
-  return requests.map((request, index) => answerOrProblem(() => fit(ConvertRequest, request), { index }))
+  const answers: string[] = []
+  let since = performance.now()
+  for (const [index, request] of requests.entries()) {
+    answers.push(answerOrProblem(() => fit(ConvertRequest, request), { index }))
+    if (performance.now() - since < turn) continue
+    await new Promise((resolve) => setTimeout(resolve, 0))
+    since = performance.now()
+  }
+  return `[${answers.join(',')}]`
 }
 
 /** `POST /v1/convert` with an object, an array of up to 1,000, or a stream of NDJSON */
@@ -91,12 +103,12 @@ export const convertManyRoute = route({
   },
   problems: ['bad-parameter', 'bad-body', 'not-acceptable', 'too-large', 'unsupported-media-type', 'unreadable', 'no-answer'],
   example: '',
-  handle: async ({ context }) => {
+  handle: async ({ context, read }) => {
     if (mediaType(context, [json, ndjson]) === ndjson) {
       const body = (context.req.raw.body ?? []) as AsyncIterable<Uint8Array>
       return respond(context, answerLines(body, answerLine), 200, streamed)
     }
-    const requests = await readJson(context, z.unknown())
+    const requests = await read(z.unknown())
     if (Array.isArray(requests)) return answerAll(requests)
     const { phrase, ...options } = fit(ConvertRequest, requests)
     return convert(phrase, options)

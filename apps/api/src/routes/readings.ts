@@ -1,7 +1,6 @@
 import { type Found, readReceipt, settingOf } from '@pottle/core'
 import { z } from 'zod'
 import { ReadingRequest, ReceiptReading } from '../contract/index.js'
-import { readJson } from '../http/body.js'
 import { route } from '../http/route.js'
 
 function found({ start, end, phrase, kind, amount, measure, thing, qualifier, eggs, part, things, each, standard }: Found) {
@@ -46,8 +45,8 @@ export const readingsRoute = route({
   answer: { description: 'What the text states.', media: { 'application/json': { schema: ReceiptReading } } },
   problems: ['bad-parameter', 'bad-body', 'too-large', 'unsupported-media-type'],
   example: '',
-  handle: async ({ context }) => {
-    const { text, year = null, place } = await readJson(context, ReadingRequest)
+  handle: async ({ read }) => {
+    const { text, year = null, place } = await read(ReadingRequest)
     const setting = settingOf(year, place)
     const { measures, heats, times, lengths, consistencies, unmeasured } = readReceipt(text)
     return {

@@ -1,7 +1,6 @@
 import { citeBibtex, findSource, type Sheet, sheetToCsv, sheetToHtml, sheetToJsonLd, sheetToMarkdown, workSheet } from '@pottle/core'
 import { z } from 'zod'
 import * as contract from '../contract/index.js'
-import { readJson } from '../http/body.js'
 import { route } from '../http/route.js'
 
 /** The page brings its own style and nothing else. */
@@ -54,8 +53,8 @@ export const sheetsRoute = route({
   },
   problems: ['bad-parameter', 'bad-body', 'not-acceptable', 'too-large', 'unsupported-media-type', 'no-answer'],
   example: '',
-  handle: async ({ context, media }) => {
-    const { text, ...options } = await readJson(context, contract.SheetRequest)
+  handle: async ({ media, read }) => {
+    const { text, ...options } = await read(contract.SheetRequest)
     return forms[media]!(workSheet(text, options))
   },
 })
