@@ -27,6 +27,17 @@ function renamed({ parameter, detail }: Fault, one: Command | undefined): Fault 
   return { parameter: nameOf(parameter, one), detail: detail.replace(paths, (path) => nameOf(path, one)) }
 }
 
+/** The library's error in the words of the command line. */
+function inOwnWords(thrown: unknown, one: Command | undefined): unknown {
+  if (!(thrown instanceof PottleError)) return thrown
+  const { code, faults, words } = thrown
+  return new PottleError(
+    code,
+    faults.map((fault) => renamed(fault, one)),
+    words,
+  )
+}
+
 function exitFor(thrown: unknown): Exit {
   if (thrown instanceof UsageError) return exits.wrongUsage
   if (thrown instanceof FileError) return exits.file
@@ -35,9 +46,8 @@ function exitFor(thrown: unknown): Exit {
   return exits.ownFault
 }
 
-function faultLines(thrown: unknown, one: Command | undefined): readonly string[] {
-  if (thrown instanceof PottleError)
-    return thrown.faults.map((fault) => renamed(fault, one)).map(({ parameter, detail }) => `${parameter}: ${detail}`)
+function faultLines(thrown: unknown): readonly string[] {
+  if (thrown instanceof PottleError) return thrown.faults.map(({ parameter, detail }) => `${parameter}: ${detail}`)
   if (thrown instanceof UsageError || thrown instanceof NoAnswer || thrown instanceof FileError) return [thrown.message]
   return [`a fault of the program itself: ${thrown instanceof Error ? (thrown.stack ?? thrown.message) : String(thrown)}`]
 }
@@ -55,21 +65,20 @@ function wordLines(thrown: unknown, width: number): readonly string[] {
 
 /** What was thrown, for people or as a problem in JSON, and what the process ends with. */
 export function explain(
-  thrown: unknown,
+  fault: unknown,
   one: Command | undefined,
-  page: Page,
+  { width }: Page,
   json: boolean,
 ): { readonly text: string; readonly exit: Exit } {
-  const exit = exitFor(thrown)
-  if (json) return { text: `${JSON.stringify(problemFrom(thrown, 'bad-option', (fault) => renamed(fault, one)))}\n`, exit }
+  const exit = exitFor(fault)
+  const thrown = inOwnWords(fault, one)
+  if (json) return { text: `${JSON.stringify(problemFrom(thrown, 'bad-option'))}\n`, exit }
   const name = one ? `pottle ${one.name}` : 'pottle'
-  const hint = exit === exits.wrongUsage ? [`Try: ${name} --help`] : []
+  const told = faultLines(thrown)
   const lines = [
-    ...faultLines(thrown, one).flatMap((line) =>
-      exit === exits.ownFault ? [`${name}: ${line}`] : hang(`${name}: `, line, Math.max(page.width, 40)),
-    ),
-    ...wordLines(thrown, page.width),
-    ...hint,
+    ...(exit === exits.ownFault ? told : told.flatMap((line) => hang(`${name}: `, line, Math.max(width, 40)))),
+    ...wordLines(thrown, width),
+    ...(exit === exits.wrongUsage ? [`Try: ${name} --help`] : []),
   ]
   return { text: `${lines.join('\n')}\n`, exit }
 }

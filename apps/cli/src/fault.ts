@@ -6,7 +6,7 @@ export class UsageError extends Error {
     /** What was wrong and what would be right. */
     readonly detail: string,
   ) {
-    super(`${at}: ${detail}`)
+    super(at === '' ? detail : `${at}: ${detail}`)
   }
 }
 

@@ -1,4 +1,4 @@
-import { type Fault, PottleError, type WordsRead } from '@pottle/core'
+import { type Fault, PottleError } from '@pottle/core'
 import { FileError, NoAnswer, UsageError } from './fault.js'
 
 /** Members of RFC 9457 that make sense without HTTP, with the words of a phrase where those are what went wrong. */
@@ -29,23 +29,18 @@ export function problem(kind: ProblemKind, detail: string, rest: Omit<Problem, '
   return { type: `/problems/${kind}`, title: titles[kind], detail, ...rest }
 }
 
-/** The words of a phrase as a problem has them; the library's error may have none. */
-const asMembers = (words: WordsRead | undefined): Partial<WordsRead> => (words ? { ...words } : {})
+type FaultAs = (fault: Fault) => NonNullable<Problem['errors']>[number]
 
-/** Whatever was thrown, as a problem; faults are named as `nameFault` puts them. */
-export function problemFrom(
-  thrown: unknown,
-  kindOfOptions: ProblemKind,
-  nameFault: (fault: Fault) => NonNullable<Problem['errors']>[number],
-): Problem {
+const asItIs: FaultAs = (fault) => fault
+
+/** Whatever was thrown, as a problem. `ofOptions` is what a wrong option is called here; `as` puts a fault in the form that fits. */
+export function problemFrom(thrown: unknown, ofOptions: ProblemKind, as: FaultAs = asItIs): Problem {
   if (thrown instanceof PottleError) {
-    const { code, faults, words } = thrown
-    const errors = faults.map(nameFault)
-    return problem(code === 'bad-option' ? kindOfOptions : code, thrown.message, { errors, ...asMembers(words) })
+    const { code, faults, words, message } = thrown
+    return problem(code === 'bad-option' ? ofOptions : code, message, { errors: faults.map(as), ...words })
   }
   if (thrown instanceof UsageError) {
-    const fault = { parameter: thrown.at, detail: thrown.detail }
-    return problem(kindOfOptions, thrown.message, { errors: [nameFault(fault)] })
+    return problem(ofOptions, thrown.message, { errors: [as({ parameter: thrown.at, detail: thrown.detail })] })
   }
   if (thrown instanceof NoAnswer) return problem('no-answer', thrown.message)
   if (thrown instanceof FileError) return problem('file', thrown.message)

@@ -3,7 +3,9 @@ import { convertCommand } from './convert.js'
 import { heatCommand } from './heat.js'
 import { loafCommand } from './loaf.js'
 import { measuresCommand } from './measures.js'
+import { sheetCommand } from './sheet.js'
 import { sourcesCommand } from './sources.js'
+import { streamCommand } from './stream.js'
 import { sugarCommand, warmthCommand } from './warmth.js'
 
 /** Every command, in the order of the help. */
@@ -13,6 +15,8 @@ export const commands: readonly Command[] = [
   sugarCommand,
   warmthCommand,
   loafCommand,
+  sheetCommand,
+  streamCommand,
   measuresCommand,
   sourcesCommand,
 ]
