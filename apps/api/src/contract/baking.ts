@@ -104,7 +104,7 @@ export const BrickOvenRequest = named(
     bakes: z
       .array(
         z.strictObject({
-          name: z.string(),
+          name: z.string().regex(/\S/, 'every receipt needs a name'),
           heat: z.union([z.string(), z.number()]).describe('A heat phrase, or degC.'),
           minutes: z.number().positive().optional(),
         }),

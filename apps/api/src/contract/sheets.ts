@@ -4,6 +4,9 @@ import { readingKind, Sense } from './convert.js'
 import { named } from './named.js'
 import { FoundThing } from './readings.js'
 
+/** The longest receipt of the old books has some 6,000; a sheet of this many takes the server a third of a second. */
+const mostText = 50_000
+
 const notes = z.array(z.int()).describe('Numbers of the sheet’s sources.')
 const length = z.union([z.number(), z.string()]).optional()
 
@@ -64,7 +67,10 @@ export const SheetRequest = named(
   'SheetRequest',
   'A receipt with its setting, and the plan of the kitchen.',
   z.strictObject({
-    text: z.string().describe('The words of the receipt.'),
+    text: z
+      .string()
+      .max(mostText, `a sheet is of one receipt, with at most ${mostText} characters; /v1/readings takes longer texts`)
+      .describe('The words of the receipt.'),
     ...settingFields,
     title: z.string().optional().describe('What the sheet is headed; at most 300 characters.'),
     plan: Plan.optional(),

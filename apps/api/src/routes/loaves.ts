@@ -12,7 +12,7 @@ import {
   settingOf,
 } from '@pottle/core'
 import { z } from 'zod'
-import { LoafAnswer } from '../contract/index.js'
+import { coverageField, LoafAnswer, settingFields } from '../contract/index.js'
 import type { Exact } from '../http/exact.js'
 import { route } from '../http/route.js'
 import { mass, plainStep, sourceNotes } from '../plain.js'
@@ -32,17 +32,12 @@ const query = z.strictObject({
     .string('give the year of the loaf')
     .describe('A year from 1266 to 1900, or a span in EDTF level 1, such as `1660/1710`, for a series.')
     .meta({ examples: ['1690'] }),
-  place: z.string().optional().describe('The slug of a place; `england` where none is given.'),
+  place: settingFields.place,
   wheat: shillings.describe('Your own price of middle wheat, in shillings for a Winchester quarter.'),
   allowance: shillings.describe("Your own baker's allowance, in shillings a quarter."),
   crumb: z.enum(['true', 'false'], 'give true or false').optional().describe('`true` for the crumb alone.'),
   market: z.enum(['london', 'town', 'country']).optional().describe('The sort of market, where the place alone does not tell it.'),
-  coverage: z.coerce
-    .number('give a number from 0.5 to 0.999')
-    .min(0.5)
-    .max(0.999)
-    .optional()
-    .describe('How much of the probability the band holds; 0.9 where none is given.'),
+  coverage: z.coerce.number('give a number from 0.5 to 0.999').min(0.5).max(0.999).optional().describe(coverageField.description!),
 })
 
 type Query = Exact<z.output<typeof query>>
