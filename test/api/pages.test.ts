@@ -154,7 +154,7 @@ describe('a measure', () => {
 
   it('puts letters on its meanings, in the picture and in the table alike', async () => {
     const { body } = await ask('/measure?phrase=a+pottle+of+cream&year=1690')
-    expect(body).toMatch(/<desc[^>]*>The best value is 1\.89 litres; nine times in ten[^<]*A, half a wine gallon, 78 in 100/)
+    expect(body).toMatch(/<desc[^>]*>The best value is 1\.89\slitres; nine times in ten[^<]*A, half a wine gallon, 78 in 100/)
     expect(body).toMatch(/<span class="letter">A<\/span><a[^>]*>half a wine gallon/)
   })
 })

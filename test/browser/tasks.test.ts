@@ -52,7 +52,7 @@ describeInBrowser.each([
     await fill(page, 'heat', { phrase: 'a slack oven', year: '1690' })
     await press(page, 'heat')
     await page.waitForURL('**/heat?*')
-    expect(await read(page, '.answer')).toMatch(/^slow oven, about 140 °C/)
+    expect(await read(page, '.answer')).toMatch(/^slow oven, about 140\s°C/)
     expect(await page.locator('.settings').textContent()).toContain('mark 1')
     await page.context().close()
   })

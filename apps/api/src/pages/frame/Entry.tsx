@@ -7,16 +7,19 @@ export function Entry({
   children,
   id,
   lead,
+  screen,
 }: {
   title: Child
   about?: Child
   children?: Child
   id?: string
   lead?: boolean
+  /** Of no use on paper. */
+  screen?: boolean
 }) {
   const Title = lead ? 'h1' : 'h2'
   return (
-    <section class={lead ? 'entry lead' : 'entry'} id={id}>
+    <section class={`entry${lead ? ' lead' : ''}${screen ? ' screen' : ''}`} id={id}>
       <header>
         <Title>{title}</Title>
         {about}

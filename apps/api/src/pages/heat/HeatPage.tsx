@@ -114,7 +114,7 @@ export function HeatPage(props: HeatProps) {
   return (
     <>
       <Lead {...props} />
-      <Entry title="Ask another">
+      <Entry title="Ask another" screen>
         <HeatForm form="heat" asked={props.asked} short />
       </Entry>
       <HeatEvidence name={`“${reading.phrase}”`} band={reading.value} claims={reading.claims} tests={reading.tests} goods={reading.goods} />

@@ -61,7 +61,7 @@ export function dialsFor(band: Band, modern: HeatReading['modern']): readonly Ov
   const [degF, degFEnds] = textOf('degF')
   const [fan, fanEnds] = textOf('degC-fan')
   return [
-    { oven: 'Celsius', set: `${dial(band.best)} °C`, ends: `${dial(band.low)} to ${dial(band.high)}` },
+    { oven: 'Celsius', set: `${dial(band.best)}\u00a0°C`, ends: `${dial(band.low)} to ${dial(band.high)}` },
     { oven: 'With a fan', set: fan.replace(' fan', ''), ends: fanEnds },
     { oven: 'Fahrenheit', set: degF, ends: degFEnds },
     { oven: 'Gas', set: textOf('gas-mark')[0].replace('gas mark', 'mark'), ends: '' },

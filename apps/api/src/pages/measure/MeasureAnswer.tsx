@@ -25,6 +25,18 @@ interface AnswerProps {
 /** More meanings than this crowd the picture; the table has them all. */
 const mostDrawn = 7
 
+/** The answer as large as it is important: what stands behind a semicolon is the same again in another way. */
+function Words({ text }: { text: string }) {
+  const [first, ...rest] = text.split('; ')
+  return (
+    <p class="answer">
+      {first}
+      {rest.length > 0 && <span class="visually-hidden">; </span>}
+      {rest.length > 0 && <small>{rest.join('; ')}</small>}
+    </p>
+  )
+}
+
 function Lead({ answer, asked }: AnswerProps) {
   const { phrase, value, text, notes, cautions, sources, setting, reading } = answer
   return (
@@ -38,7 +50,7 @@ function Lead({ answer, asked }: AnswerProps) {
       about={<p>{saySetting(setting)}</p>}
     >
       <section data-answer tabindex={-1} aria-label={`“${phrase}”, ${saySetting(setting)}`}>
-        <p class="answer">{text}</p>
+        <Words text={text} />
         <p>{sayBand(value)}</p>
       </section>
       {asked.standard && <p>Reckoned as {answer.senses[0]!.label}, as you asked.</p>}
@@ -136,7 +148,7 @@ export function MeasureAnswer(props: AnswerProps) {
   return (
     <>
       <Lead {...props} />
-      <Entry title="Ask another">
+      <Entry title="Ask another" screen>
         <MeasureForm form="measure" asked={asked} short />
       </Entry>
       <HowSure {...props} />

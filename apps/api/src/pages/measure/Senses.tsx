@@ -6,11 +6,14 @@ import { letterOf } from '../parts/letters.js'
 function Row({ sense, index, answer, asked }: { sense: AnswerSense; index: number; answer: Answer; asked: Asked }) {
   const scale = scaleFor(answer.value.quantity, sense.best)
   const alone = answer.senses.length === 1
+  // Two standards may have one name: then the id tells them apart.
+  const ambiguous = answer.senses.filter(({ label }) => label === sense.label).length > 1
   return (
     <tr>
       <th scope="row">
         <span class="letter">{letterOf(index)}</span>
         {alone ? <span>{sense.label}</span> : <a href={addressOf('/measure', { ...asked, standard: sense.id })}>{sense.label}</a>}
+        {ambiguous && <code class="quiet"> {sense.id}</code>}
       </th>
       <td class="figure" data-head="Comes to">
         {inScale(sense.best, scale)}

@@ -8,7 +8,10 @@ export function Plate({ svg, name, children }: { svg: string; name: string; chil
       <section class="sheet" tabindex={0} aria-label={`Picture: ${name}`}>
         {raw(svg)}
       </section>
-      {children && <figcaption>{children}</figcaption>}
+      <figcaption>
+        <span class="sideways">The picture can be moved sideways. </span>
+        {children}
+      </figcaption>
     </figure>
   )
 }

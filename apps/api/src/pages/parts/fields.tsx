@@ -63,7 +63,7 @@ export function YearField({ asked, short, ...props }: FieldProps & { short?: boo
 }
 
 /** The place, out of those that the tables know. */
-export function PlaceField({ asked, ...props }: FieldProps) {
+export function PlaceField({ asked, ...props }: FieldProps & { hint?: Child }) {
   const chosen = asked.place ?? 'england'
   const known = placeGroups.some(({ places }) => places.some(({ id }) => id === chosen))
   return (

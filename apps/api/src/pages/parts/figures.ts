@@ -4,6 +4,8 @@ import type { Quantity, Value } from '@pottle/core'
 export interface Scale {
   readonly size: number
   readonly name: string
+  /** Its name behind a one, where that is another. */
+  readonly one?: string
   /** Figures are told to the nearest of these. */
   readonly step?: number
   /** Counts are told to the last unit: a great gross is 1,728. */
@@ -16,7 +18,7 @@ const scales: Readonly<Record<Quantity, readonly (readonly [from: number, scale:
     [0, { size: 1, name: 'g' }],
   ],
   volume: [
-    [1000, { size: 1000, name: 'litres' }],
+    [1000, { size: 1000, name: 'litres', one: 'litre' }],
     [0, { size: 1, name: 'ml' }],
   ],
   count: [[0, { size: 1, name: '', whole: true }]],
@@ -25,9 +27,9 @@ const scales: Readonly<Record<Quantity, readonly (readonly [from: number, scale:
     [0, { size: 1, name: 'mm' }],
   ],
   time: [
-    [3600, { size: 3600, name: 'hours' }],
-    [60, { size: 60, name: 'minutes' }],
-    [0, { size: 1, name: 'seconds' }],
+    [3600, { size: 3600, name: 'hours', one: 'hour' }],
+    [60, { size: 60, name: 'minutes', one: 'minute' }],
+    [0, { size: 1, name: 'seconds', one: 'second' }],
   ],
   temperature: [[0, { size: 1, name: '°C', step: 5 }]],
   ratio: [[0, { size: 1, name: '' }]],
@@ -51,8 +53,12 @@ export function bare(value: number, { size, step, whole }: Scale): string {
   return figure(step ? Math.round(own / step) * step : own)
 }
 
-/** A figure with its unit: `1.89 litres`. */
-export const inScale = (value: number, scale: Scale): string => `${bare(value, scale)}${scale.name === '' ? '' : ` ${scale.name}`}`
+/** A figure with its unit, kept on one line: `1.89 litres`. */
+export function inScale(value: number, scale: Scale): string {
+  const text = bare(value, scale)
+  const name = text === '1' ? (scale.one ?? scale.name) : scale.name
+  return name === '' ? text : `${text}\u00a0${name}`
+}
 
 /** Both ends: `1.87 to 2.32 litres`; one figure where they are the same. */
 export function between({ low, high }: { readonly low: number; readonly high: number }, scale: Scale): string {
@@ -73,10 +79,11 @@ export function sayShare(likelihood: number): string {
 
 /** A value's ends in words: `nine times in ten between 1.87 and 2.32 litres`. */
 export function sayEnds(value: Value): string {
+  const { low, high, coverage } = value
   const scale = scaleFor(value.quantity, value.best)
-  const [low, high] = [bare(value.low, scale), inScale(value.high, scale)]
-  if (figure(value.low) === figure(value.high)) return `${inScale(value.best, scale)} to three figures, with no doubt to speak of`
-  return `${sayCoverage(value.coverage)} between ${low} and ${high}`
+  if (low === high) return 'exactly so'
+  if (bare(low, scale) === bare(high, scale)) return `sure to three figures, ${inScale(value.best, scale)}`
+  return `${sayCoverage(coverage)} between ${bare(low, scale)} and ${inScale(high, scale)}`
 }
 
 /** The same as a sentence of its own. */

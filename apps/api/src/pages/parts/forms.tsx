@@ -42,7 +42,7 @@ export function HeatForm({ short = false, ...props }: FormProps) {
       />
       <div class="row">
         <YearField {...props} short={short} />
-        <PlaceField {...props} />
+        <PlaceField {...props} hint="Kept with the answer; it alters no heat." />
         <Press>Look it up</Press>
       </div>
     </form>

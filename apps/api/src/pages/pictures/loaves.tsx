@@ -156,7 +156,7 @@ function Drawing({ drawn, shown }: { drawn: Drawn; shown: Elsewhere | undefined 
         <YearTable {...drawn} />
       </Entry>
       {shown && (
-        <Entry title="To keep">
+        <Entry title="To keep" screen>
           <ForOwnPage {...shown} />
         </Entry>
       )}
@@ -170,7 +170,7 @@ function respondWithDrawing(context: Context, drawn: Drawn): Response {
   return respondWithPage(
     context,
     <LoafPage shown={shown}>
-      <Entry title="Which loaf">
+      <Entry title="Which loaf" screen>
         <LoafForm asked={{ ...asked }} />
       </Entry>
       <Drawing drawn={drawn} shown={shown} />
@@ -199,7 +199,7 @@ loafPage.get(at, (context) => {
   return respondWithPage(
     context,
     <LoafPage>
-      <Entry title="Which loaf">
+      <Entry title="Which loaf" screen>
         <Faults error={drawn} asked={asked} path={at} form="loaves" fields={fields} lacking="" answers={() => false} heading="h2" />
         <LoafForm asked={asked} faults={drawn.faults} />
       </Entry>

@@ -98,9 +98,9 @@ function Hours({ oven, hours }: Cooled) {
           return (
             <tr>
               <th scope="row">{time === 1 ? '1 hour' : `${time} hours`}</th>
-              <td class="figure">{dial(value.best)} °C</td>
+              <td class="figure">{dial(value.best)}&nbsp;°C</td>
               <td class="figure">
-                {dial(value.low)} to {dial(value.high)} °C
+                {dial(value.low)} to {dial(value.high)}&nbsp;°C
               </td>
               <td>
                 <a href={`/heats/${heat.id}`}>{heat.label}</a>
@@ -152,7 +152,7 @@ ovenPage.get(at, (context) => {
         <h1>A brick oven as it cools</h1>
         <p>Fired once, raked out, and used all day: bread first, pies after, and drying overnight.</p>
       </div>
-      <Entry title="Which oven">
+      <Entry title="Which oven" screen>
         {failed && (
           <Faults
             error={cooled}

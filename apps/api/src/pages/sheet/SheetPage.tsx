@@ -1,9 +1,9 @@
-import { type Sheet, stretchesOf } from '@pottle/core'
+import { type Sheet, stretchesOf, type Value } from '@pottle/core'
 import { Entry } from '../frame/index.js'
 import { type Asked, addressOf, saySetting } from '../parts/asked.js'
 import { Copyable } from '../parts/Copyable.js'
 import { Citations, keyFor } from '../parts/citing.js'
-import { sayBand } from '../parts/figures.js'
+import { inScale, sayEnds, scaleFor } from '../parts/figures.js'
 import { Cautions, Notes } from '../parts/remarks.js'
 import { sourceAddress } from '../parts/sources.js'
 import { Bench, FootnoteMarks } from './Bench.js'
@@ -81,6 +81,11 @@ function Words({ sheet }: SheetProps) {
   )
 }
 
+/** A sum with its ends. */
+function sayTotal(total: Value): string {
+  return `About ${inScale(total.best, scaleFor(total.quantity, total.best))}; ${sayEnds(total)}.`
+}
+
 function Batch({ sheet }: SheetProps) {
   const { totals, dishes, eggs, rounding, fixed } = sheet
   const { mass, volume } = totals
@@ -92,7 +97,7 @@ function Batch({ sheet }: SheetProps) {
           <>
             <dt>Weight</dt>
             <dd>
-              {sayBand(mass)}
+              {sayTotal(mass)}
               {without}
             </dd>
           </>
@@ -100,7 +105,7 @@ function Batch({ sheet }: SheetProps) {
         {volume && (
           <>
             <dt>Room it takes</dt>
-            <dd>{sayBand(volume)} The air in dry things is left out.</dd>
+            <dd>{sayTotal(volume)} The air in dry things is left out.</dd>
           </>
         )}
         {dishes.text && (
@@ -217,7 +222,7 @@ function Keep({ sheet, asked, address }: SheetProps) {
     <Entry title="To cite and keep" about={<p>The page prints as a sheet for the bench.</p>}>
       {address ? (
         <>
-          <p>
+          <p class="screen">
             Keep it as{' '}
             {files.map(([as, name], i) => (
               <>
@@ -259,7 +264,7 @@ export function SheetPage(props: SheetProps) {
       <Order {...props} />
       <Words {...props} />
       <Sources {...props} />
-      <Entry title="Change it" id="change">
+      <Entry title="Change it" id="change" screen>
         <SheetForm form="sheet" asked={asked} sheet={sheet} short />
       </Entry>
       <Keep {...props} />

@@ -35,9 +35,10 @@ main::before { content: ""; position: absolute; left: 1.25rem; right: 1.25rem; t
   .entry > .body { padding: 1.8rem 0 1.8rem 1.8rem; }
 }
 .answer { font-size: clamp(1.9rem, 1.2rem + 3vw, 3.1rem); line-height: 1.15; max-width: none; text-wrap: balance; font-weight: 600; }
+.answer small { display: block; font-size: 0.6em; line-height: 1.3; font-weight: 400; padding-top: 0.15em; }
 .answer a { color: inherit; text-decoration-thickness: 0.04em; text-underline-offset: 0.14em; }
 .answer + p { font-size: 1.1rem; margin-top: 0.5rem; }
-.settings { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 9.5rem), 1fr)); border-top: 2px solid var(--ink); border-bottom: 2px solid var(--ink); }
+.settings { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 7.5rem), 1fr)); border-top: 2px solid var(--ink); border-bottom: 2px solid var(--ink); }
 .settings div { padding: 0.5rem 0.8rem 0.6rem 0; }
 .settings dt { color: var(--quiet); font-size: 0.9rem; }
 .settings dd { margin: 0; font-size: 1.7rem; line-height: 1.2; font-weight: 600; }

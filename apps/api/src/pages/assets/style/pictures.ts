@@ -9,9 +9,11 @@ export const pictures: string = `
 .plate { display: grid; gap: 0.5rem; }
 .plate .sheet { overflow-x: auto; border: 1px solid var(--feint); }
 .plate svg { display: block; width: 100%; height: auto; min-width: 44rem; }
+.sideways { display: none; }
+@media (max-width: 47rem) { .sideways { display: inline; } }
 .plate figcaption { color: var(--quiet); font-size: 0.9rem; }
 @media (prefers-color-scheme: dark) { .plate svg { filter: invert(0.92) hue-rotate(180deg); } }
-@media print { .plate svg { filter: none; min-width: 0; } .plate .sheet { overflow: visible; } }
+@media print { .plate svg { filter: none; min-width: 0; } .sideways { display: none; } .plate .sheet { overflow: visible; } }
 .shelf ul { list-style: none; padding: 0; display: flex; flex-wrap: wrap; align-items: end; }
 .shelf li { display: grid; justify-items: center; font-size: 0.84rem; line-height: 1.35; font-variant-numeric: lining-nums; }
 .shelf li a { border-top: 2px solid var(--ink); width: 100%; text-align: center; padding: 0.25rem 0.2rem 0; box-sizing: border-box; }

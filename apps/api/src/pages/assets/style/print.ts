@@ -3,12 +3,17 @@ export const print: string = `
 @media print {
   html { font-size: 11pt; }
   .masthead nav, .skip, form, .colophon nav, button, .tries, .jump, .screen { display: none !important; }
-  .entry { grid-template-columns: minmax(0, 1fr); gap: 0.5rem; padding: 0.8rem 0; }
+  /* Grids are not broken between pages where they should be: on paper everything stands in one column. */
+  .entry, .entry > header, .entry > .body, .body-gap, .steps, .work, .two, .plate { display: block; }
+  .entry { padding: 0.8rem 0; }
+  .entry > .body > * + *, .body-gap > * + *, .entry > header + .body { margin-top: 0.6rem; }
   .entry > header { border: 0; padding: 0; }
   .entry > .body { padding: 0; }
-  .ruled tr, .steps li, .caution, figure, h2, h3 { break-inside: avoid; }
+  .ruled tr, .steps li, .caution, figure, .two-lines, h2, h3 { break-inside: avoid; }
   h2, h3, .entry > header { break-after: avoid; }
   a { text-decoration: none; }
+  .bench td:nth-of-type(2) { white-space: nowrap; }
+  .ruled.stack thead { position: static; }
   details:not([open]) { display: none; }
   @page { margin: 16mm; }
 }
