@@ -48,7 +48,7 @@ export async function serveBlog(api: string): Promise<Site & { readonly messages
   return { ...site, messages }
 }
 
-/** The text that a reader sees, that of shadow roots in its place; every space is made plain. */
+/** The text of a page's own nodes that is shown, that in the slots of an element too, but not what the element adds; spaces are made plain. */
 export async function seen(locator: Locator): Promise<string> {
   const texts = await locator.allInnerTexts()
   return texts.join(' ').replace(/\s+/g, ' ')

@@ -49,7 +49,7 @@ describeInBrowser('an element on a blog', () => {
   const butter = (page: Page) => page.locator('pottle-measure').first()
   const answerOf = (page: Page) => butter(page).getByRole('button')
 
-  /** What a reader sees of the first line, with the shadow of each element in its place. */
+  /** The first line as its author wrote it, as far as it is shown. */
   const firstLine = (page: Page): Promise<string> => seen(page.locator('blockquote p'))
 
   test('shows its answer on a foreign origin under a strict policy, and asks the API alone', async () => {
@@ -174,6 +174,23 @@ describeInBrowser('an element on a blog', () => {
     await expect.poll(() => seen(answerOf(page))).toMatch(/^about\s1\.9\slitres/)
     await butter(page).evaluate((element) => element.setAttribute('display', 'card'))
     await expect.poll(() => butter(page).getByText('Steps and sources').count()).toBe(1)
+  })
+
+  test('reads words that come after it, and shows its phrase where there are none', async () => {
+    const { page } = await open()
+    await page.goto(post('seed-cake-offline'))
+    await answerOf(page).waitFor()
+    await page.evaluate(() => {
+      const late = document.createElement('pottle-measure')
+      late.setAttribute('year', '1690')
+      const bare = document.createElement('pottle-heat')
+      bare.setAttribute('phrase', 'a gentle oven')
+      bare.append('\n')
+      document.querySelector('main')!.replaceChildren(late, bare)
+      requestAnimationFrame(() => late.append('a pottle of cream'))
+    })
+    await expect.poll(() => seen(answerOf(page))).toMatch(/^about 1\.9 litres/)
+    expect(await page.locator('pottle-heat').getByText('a gentle oven').isVisible()).toBe(true)
   })
 
   test('with the library in the page asks nobody', async () => {

@@ -103,7 +103,8 @@ describe('the picture of a band', () => {
   })
 
   test('stays inside its frame and has no figure that is none, whatever the band', () => {
-    const positive = fc.double({ min: 1e-6, max: 1e9, noNaN: true })
+    // Answers have six significant digits.
+    const positive = fc.double({ min: 1e-6, max: 1e9, noNaN: true }).map((value) => Number(value.toPrecision(6)))
     fc.assert(
       fc.property(positive, positive, positive, positive, (one, two, three, sense) => {
         const [low, best, high] = [one, two, three].sort((a, b) => a - b) as [number, number, number]

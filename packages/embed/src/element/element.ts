@@ -1,6 +1,6 @@
-import { type Child, card, type Entry, type Kind, parameters, type Question, questionOf, wordsOf } from '../view/index.js'
+import { type Child, card, type Entry, h, type Kind, parameters, type Question, questionOf, wordsOf } from '../view/index.js'
 import { grow } from './grow.js'
-import { disclose, inline, standIn, words } from './inline.js'
+import { disclose, inline } from './inline.js'
 import { styleSheet } from './style.js'
 
 /** How an element comes by its answer, and where a reader finds the whole working. */
@@ -14,16 +14,19 @@ export const answeredEvent = 'pottle-answer'
 /** Sent when there is none: `detail` says why. The words in the page stay as they are. */
 export const silentEvent = 'pottle-silence'
 
-/** Sees to it that attributes set one after the other make one question. */
-const afterThis = (): Promise<void> => Promise.resolve()
-
 function elementFor(kind: Kind, oracle: Oracle): CustomElementConstructor {
   return class PottleElement extends HTMLElement {
     static readonly observedAttributes: readonly string[] = [...parameters[kind], 'display', 'api']
 
     #root = this.attachShadow({ mode: 'open' })
-    #turn = 0
+    #asked: string | undefined
     #entry: Entry | undefined
+
+    constructor() {
+      super()
+      // A parser connects an element before it has read what stands inside.
+      this.#root.addEventListener('slotchange', () => this.#ask())
+    }
 
     /** What is shown; undefined while there is no answer. */
     get entry(): Entry | undefined {
@@ -39,10 +42,14 @@ function elementFor(kind: Kind, oracle: Oracle): CustomElementConstructor {
       if (this.isConnected) this.#ask()
     }
 
-    /** The phrase attribute, or else the words that the author put between the tags. */
-    #question(): Question {
-      const own = [...this.childNodes].filter((node) => !(node instanceof Element && node.slot)).map((node) => node.textContent)
-      return questionOf(kind, (name) => this.getAttribute(name) ?? (name === 'phrase' ? own.join('') : null))
+    /** The words that the author put between the tags, without what is to stand in for the answer. */
+    get #own(): string {
+      const nodes = [...this.childNodes].filter((node) => !(node instanceof Element && node.slot))
+      return nodes.map((node) => node.textContent).join('')
+    }
+
+    get #question(): Question {
+      return questionOf(kind, (name) => this.getAttribute(name) ?? (name === 'phrase' ? this.#own : null))
     }
 
     get #api(): string | null {
@@ -50,17 +57,30 @@ function elementFor(kind: Kind, oracle: Oracle): CustomElementConstructor {
     }
 
     async #ask(): Promise<void> {
-      const turn = ++this.#turn
-      await afterThis()
-      if (turn !== this.#turn) return
-      const question = this.#question()
-      if (!this.#entry) this.#show([words(wordsOf(question)), standIn])
+      // Attributes that are set one after the other make one question.
+      await Promise.resolve()
+      const [question, api] = [this.#question, this.#api]
+      const asked = JSON.stringify([question, api, this.getAttribute('display')])
+      if (asked === this.#asked) return
+      this.#asked = asked
+      if (!this.#entry) this.#showWords(question)
+      // The words may still be on their way.
+      if (kind !== 'loaf' && !question.asked.phrase) return
       try {
-        const entry = await oracle.answer(question, this.#api)
-        if (turn === this.#turn) this.#tell(entry, oracle.address(question, this.#api))
+        const entry = await oracle.answer(question, api)
+        if (asked === this.#asked) this.#tell(entry, oracle.address(question, api))
       } catch (reason) {
-        if (turn === this.#turn) this.#fallSilent(question, reason)
+        if (asked === this.#asked) this.#fallSilent(question, reason)
       }
+    }
+
+    /** The author's words where there are any; space between two tags is none. */
+    #words(otherwise: string): Child {
+      return this.#own.trim() === '' ? h('span', {}, h('slot', {}), otherwise) : h('slot', {})
+    }
+
+    #showWords(question: Question): void {
+      this.#show([this.#words(wordsOf(question)), h('slot', { name: 'answer' })])
     }
 
     #show(children: readonly Child[]): void {
@@ -70,14 +90,15 @@ function elementFor(kind: Kind, oracle: Oracle): CustomElementConstructor {
     #tell(entry: Entry, address: string | undefined): void {
       this.#entry = entry
       const asCard = this.getAttribute('display') === 'card'
-      this.#show(asCard ? [card(entry, words(entry.words), address)] : inline(entry, address))
+      const words = this.#words(entry.words)
+      this.#show(asCard ? [card(entry, words, address)] : inline(entry, words, address))
       disclose(this.#root)
       this.dispatchEvent(new CustomEvent(answeredEvent, { detail: entry, bubbles: true, composed: true }))
     }
 
     #fallSilent(question: Question, reason: unknown): void {
       this.#entry = undefined
-      this.#show([words(wordsOf(question)), standIn])
+      this.#showWords(question)
       // For whoever writes the page; a reader has the words.
       console.warn(`<${this.localName}>`, reason instanceof Error ? reason.message : reason)
       this.dispatchEvent(new CustomEvent(silentEvent, { detail: reason, bubbles: true, composed: true }))

@@ -1,13 +1,7 @@
-import { type Child, type Entry, h, note, type Tree } from '../view/index.js'
-
-/** The words of the page's author, wherever the answer stands. */
-export const words = (fallback: string): Tree => h('slot', {}, fallback)
-
-/** What the author left for the answer's place, while there is none. */
-export const standIn: Tree = h('slot', { name: 'answer' })
+import { type Child, type Entry, h, note } from '../view/index.js'
 
 /** An inline answer: the words, the answer as a button in brackets, and the note that it opens. */
-export function inline(entry: Entry, address: string | undefined): Child[] {
+export function inline(entry: Entry, words: Child, address: string | undefined): Child[] {
   const button = h(
     'button',
     { type: 'button', class: 'open', part: 'answer', 'aria-expanded': 'false', 'aria-controls': 'note' },
@@ -15,7 +9,7 @@ export function inline(entry: Entry, address: string | undefined): Child[] {
     h('span', { class: 'aside' }, ', how sure and who says so'),
   )
   return [
-    words(entry.words),
+    words,
     ' ',
     h('span', { class: 'brackets' }, '(', button, ')'),
     h('div', { id: 'note', class: 'note', part: 'note', hidden: '' }, note(entry, address)),
