@@ -41,7 +41,7 @@ describeInBrowser('every page', () => {
     expect(await findings(page, ['cat.color']), 'by night').toEqual([])
     await page.emulateMedia({ media: 'print' })
     expect(await page.locator('form:visible').count(), 'forms on paper').toBe(0)
-    await page.emulateMedia({ media: 'screen' })
+    await page.emulateMedia({ media: null })
     await page.setViewportSize({ width: 320, height: 640 })
     expect(await overflow(page), 'on a phone, or at 400 % of a laptop').toBeLessThanOrEqual(0)
     await page.setViewportSize({ width: 640, height: 450 })

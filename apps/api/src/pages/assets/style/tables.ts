@@ -22,6 +22,7 @@ export const tables: string = `
   .ruled.stack [data-head]::before { content: attr(data-head) ": "; font-style: italic; color: var(--quiet); }
   .ruled.stack td.figure, .ruled.stack .figure + td:not(.figure) { border-left: 0; padding-left: 0; }
 }
+@media (max-width: 30rem) { .ruled:not(.stack) { font-size: 0.88rem; } }
 .steps { list-style: none; padding: 0; border-top: 2px solid var(--ink); border-bottom: 2px solid var(--ink); }
 .steps li { display: grid; gap: 0.1rem 1.5rem; padding: 0.6rem 0; border-bottom: 1px solid var(--feint); max-width: none; }
 .steps li:last-child { border-bottom: 0; }
