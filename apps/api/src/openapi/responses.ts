@@ -29,8 +29,8 @@ const ownHeaders: Partial<Record<ProblemKind, readonly string[]>> = {
 }
 
 /** The kinds of problem of a route, by the status that they share. */
-function byStatus({ problems, path }: Route): ReadonlyMap<number, readonly ProblemKind[]> {
-  const kinds = [...problems, ...(path.startsWith('/v1/') ? anywhere : (['internal'] as const))]
+function byStatus({ problems, path, body }: Route): ReadonlyMap<number, readonly ProblemKind[]> {
+  const kinds = [...problems, ...(body ? (['too-slow'] as const) : []), ...(path.startsWith('/v1/') ? anywhere : (['internal'] as const))]
   const groups = new Map<number, ProblemKind[]>()
   for (const kind of kinds) {
     const { status } = problemKinds[kind]

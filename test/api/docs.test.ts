@@ -1,0 +1,43 @@
+/** The reference page: complete, true, and in need of nothing from elsewhere. */
+import { createApp, routesFor } from '@pottle/api'
+import { beforeAll, describe, expect, test } from 'vitest'
+import { ask } from './ask.js'
+
+let page = ''
+beforeAll(async () => {
+  page = (await ask('/docs')).body
+}, 60_000)
+
+const attributes = (name: string): string[] => [...page.matchAll(new RegExp(` ${name}="([^"]*)"`, 'g'))].map(([, value]) => value!)
+
+describe('/docs', () => {
+  test('tells of every route, with a request that was really answered', () => {
+    for (const { method, path, operation } of routesFor()) {
+      expect(page).toContain(`${method.toUpperCase()} ${path}`)
+      expect(attributes('id')).toContain(operation)
+    }
+    expect(page).toContain('half a wine gallon')
+    expect(page).not.toMatch(/\/problems\/internal&quot;/)
+  })
+
+  test('every link within it leads somewhere, once', () => {
+    const ids = attributes('id')
+    expect(new Set(ids).size).toBe(ids.length)
+    for (const link of attributes('href').filter((href) => href.startsWith('#'))) expect(ids, link).toContain(link.slice(1))
+  })
+
+  test('it takes nothing from another host, and needs no script to be read', () => {
+    for (const address of [...attributes('href'), ...attributes('src')]) expect(address).toMatch(/^[/#]/)
+    expect(page).not.toMatch(/<script(?![^>]* src="\/)/)
+    expect(page.replaceAll(/<script[^>]*><\/script>/g, '')).toContain('POST /v1/sheets')
+  })
+
+  test('what a caller claims to be the host cannot break the page', async () => {
+    const response = await createApp()
+      .request('http://a%22b/docs')
+      .catch(() => undefined)
+    if (response) expect(await response.text()).not.toContain('a"b')
+    const odd = await createApp().request('http://xn--saltmarsh-.example:81/docs')
+    expect(await odd.text()).toContain('xn--saltmarsh-.example:81/v1/convert')
+  })
+})
