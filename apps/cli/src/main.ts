@@ -1,5 +1,6 @@
 import { exits } from './exit.js'
 import { run } from './run.js'
+import { reasonOf } from './write-file.js'
 
 const stopping = new AbortController()
 
@@ -17,7 +18,7 @@ for (const signal of ['SIGINT', 'SIGTERM'] as const) process.on(signal, stop)
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   // As with `| head`: whoever read the output has read enough.
   if (error.code === 'EPIPE') process.exit(exits.done)
-  process.stderr.write(`pottle: the output can't be written: ${error.message}\n`)
+  process.stderr.write(`pottle: the standard output: can't be written: ${reasonOf(error)}\n`)
   process.exit(exits.file)
 })
 // There is nowhere left to complain to.

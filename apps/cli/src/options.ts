@@ -92,3 +92,18 @@ export function oneOf<Name extends string>(option: string, text: string | undefi
   if (name !== undefined) return name
   throw new UsageError(`--${option}`, `"${text.slice(0, 40)}" won't do; choose ${names.join(', ')}`)
 }
+
+/**
+ * The form that was asked for by `--format` or by `--json`, which is short for one of them.
+ *
+ * @throws UsageError where the two contradict each other, or there is no such form
+ */
+export function formatFrom<Name extends string>(
+  { format, json }: { readonly format: string | undefined; readonly json: boolean },
+  names: readonly Name[],
+  byJson: Name,
+): Name | undefined {
+  const asked = oneOf('format', format, names)
+  if (json && asked !== undefined && asked !== byJson) throw new UsageError('--json', `it contradicts --format ${asked}; give one of them`)
+  return json ? byJson : asked
+}

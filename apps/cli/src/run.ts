@@ -2,13 +2,14 @@ import type { Command } from './command.js'
 import { commands } from './commands/index.js'
 import { type Exit, exits } from './exit.js'
 import { explain } from './explain.js'
-import { UsageError } from './fault.js'
+import { FileError, UsageError } from './fault.js'
 import { helpFor, helpForAll } from './help.js'
 import { sayNearest } from './nearest.js'
 import { parseOptions } from './options.js'
 import { pageOn, type Terminal } from './terminal.js'
 import { version } from './version.js'
 import { write } from './write.js'
+import { reasonOf } from './write-file.js'
 
 const asksForHelp = (args: readonly string[]): boolean => {
   const end = args.indexOf('--')
@@ -51,6 +52,13 @@ async function answer(args: readonly string[], terminal: Terminal): Promise<Exit
   return exits.done
 }
 
+/** Trouble with the standard streams themselves, told like that with any file. */
+function streamFault(thrown: unknown): unknown {
+  const { syscall } = thrown as NodeJS.ErrnoException
+  if (syscall === 'read') return new FileError(`the standard input: can't be read: ${reasonOf(thrown)}`)
+  return syscall === 'write' ? new FileError(`the standard output: can't be written: ${reasonOf(thrown)}`) : thrown
+}
+
 /** Whoever reads the output has read enough: nothing is wrong with that. */
 const isClosed = (thrown: unknown): boolean => thrown instanceof Error && (thrown as NodeJS.ErrnoException).code === 'EPIPE'
 
@@ -72,7 +80,7 @@ export async function run(args: readonly string[], terminal: Terminal): Promise<
     if (signal.aborted) return exits.interrupted
     if (isClosed(thrown)) return exits.done
     const one = commands.find(({ name }) => name === args[0])
-    const { text, exit } = explain(thrown, one, pageOn(stderr, env), args.includes('--json'))
+    const { text, exit } = explain(streamFault(thrown), one, pageOn(stderr, env), args.includes('--json'))
     await write(stderr, text)
     return exit
   }

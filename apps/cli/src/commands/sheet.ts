@@ -1,7 +1,7 @@
 import { demoReceipts, dishShapes, type Plan, type SheetOptions, workSheet } from '@pottle/core'
 import { command } from '../command.js'
 import { UsageError } from '../fault.js'
-import { type Given, numberOf, type Options, oneOf } from '../options.js'
+import { formatFrom, type Given, numberOf, type Options, oneOf } from '../options.js'
 import { endOfInput, readText } from '../read-text.js'
 import { dishForms, readDish } from '../sheet/dish.js'
 import { fixForms, readFixes, readLimit } from '../sheet/fix.js'
@@ -102,10 +102,8 @@ export const sheetCommand = command({
     'plan.oven': '--oven',
   },
   async run({ words, given, terminal, page }) {
-    const { output, json, year, place, title, coverage } = given
-    const format = json
-      ? 'json'
-      : (oneOf('format', given.format, formats) ?? (output === undefined ? undefined : formatOf(output)) ?? 'text')
+    const { output, year, place, title, coverage } = given
+    const format = formatFrom(given, formats, 'json') ?? (output === undefined ? undefined : formatOf(output)) ?? 'text'
     const plan = planFrom(given)
     const { text, ...own } = await receiptFor(words, given, terminal)
     const sheet = workSheet(text, {

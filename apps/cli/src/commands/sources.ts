@@ -2,7 +2,7 @@ import { citeBibtex, citeFull, findSource, type SourceRow, sources } from '@pott
 import { command } from '../command.js'
 import { NoAnswer } from '../fault.js'
 import { sayNearest } from '../nearest.js'
-import { oneOf } from '../options.js'
+import { formatFrom } from '../options.js'
 import { showSource, showSources } from '../views/sources.js'
 import { jsonOption, phraseOf, toJson } from './shared.js'
 
@@ -46,7 +46,7 @@ export const sourcesCommand = command({
     { says: 'A bibliography', line: 'pottle sources --format bibtex > pottle.bib' },
   ],
   run({ words, given, page }) {
-    const format = given.json ? 'csl' : (oneOf('format', given.format, formats) ?? 'text')
+    const format = formatFrom(given, formats, 'csl') ?? 'text'
     const name = phraseOf(words)
     const found = meant(name)
     if (format === 'csl') return toJson(findSource(name) ?? found)
