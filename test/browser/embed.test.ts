@@ -218,6 +218,13 @@ describeInBrowser('an element on a blog', () => {
       expect(await firstLine(page)).toContain(readable)
     })
 
+    test('where the browser is too old to make a sheet of style by script', async () => {
+      const { page } = await open()
+      await page.addInitScript('window.CSSStyleSheet = undefined')
+      await page.goto(post('seed-cake'), { waitUntil: 'networkidle' })
+      expect(await firstLine(page)).toContain(readable)
+    })
+
     test('where the API is away', async () => {
       const { page } = await open()
       await page.route(`${api.origin}/v1/**`, (route) => route.abort())

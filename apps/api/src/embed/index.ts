@@ -3,7 +3,7 @@ import { keptForRelease, notModified } from '../http/cache.js'
 import { respond } from '../http/respond.js'
 import { originOf, replyFor, statusOf } from './asked.js'
 import { oembed } from './oembed.js'
-import { discoveryAddress, pageFor, pageStyle } from './page.js'
+import { pageFor, pageStyle } from './page.js'
 import { pictureFor, pictureStyle } from './picture.js'
 import { policyFor } from './policy.js'
 import { script } from './script.js'
@@ -24,8 +24,7 @@ for (const kind of ['measure', 'heat', 'loaf'] as const) {
   serve(`/embed/${kind}`, async (context) => {
     const reply = replyFor(context, kind)
     const origin = originOf(context)
-    const link = `<${discoveryAddress(origin, reply.question)}>; rel="alternate"; type="application/json+oembed"`
-    return respond(context, pageFor(reply, origin), statusOf(reply), { ...html(await policyFor(pageStyle)), link })
+    return respond(context, pageFor(reply, origin), statusOf(reply), html(await policyFor(pageStyle)))
   })
   serve(`/embed/${kind}.svg`, async (context) => {
     const reply = replyFor(context, kind)

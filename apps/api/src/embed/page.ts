@@ -17,7 +17,7 @@ export function discoveryAddress(origin: string, question: Question): string {
 
 export const titleOf = ({ words, short }: Entry): string => `${words}: ${short}`
 
-function head(title: string, origin: string, question: Question): Child {
+function head(title: string, origin: string, { question, entry }: Reply): Child {
   return h(
     'head',
     {},
@@ -26,7 +26,7 @@ function head(title: string, origin: string, question: Question): Child {
     h('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
     h('meta', { name: 'color-scheme', content: 'light dark' }),
     h('link', { rel: 'canonical', href: pageAddress(origin, question) }),
-    h('link', { rel: 'alternate', type: 'application/json+oembed', href: discoveryAddress(origin, question), title }),
+    entry && h('link', { rel: 'alternate', type: 'application/json+oembed', href: discoveryAddress(origin, question), title }),
     h('style', {}, pageStyle),
   )
 }
@@ -41,9 +41,10 @@ function faultCard(words: string, reasons: readonly string[]): Child {
 }
 
 /** The small page for a frame: the card, or the words with what is wrong with them. It needs no script. */
-export function pageFor({ question, entry, fault }: Reply, origin: string): string {
+export function pageFor(reply: Reply, origin: string): string {
+  const { question, entry, fault } = reply
   const words = wordsOf(question) || 'No measure is named'
   const title = entry ? titleOf(entry) : words
   const body = entry ? card(entry, h('h1', {}, entry.words), pageAddress(origin, question)) : faultCard(words, reasonsFor(fault!))
-  return `<!doctype html>${print(h('html', { lang: 'en-GB' }, head(title, origin, question), h('body', {}, h('main', {}, body))))}`
+  return `<!doctype html>${print(h('html', { lang: 'en-GB' }, head(title, origin, reply), h('body', {}, h('main', {}, body))))}`
 }

@@ -14,6 +14,9 @@ export const answeredEvent = 'pottle-answer'
 /** Sent when there is none: `detail` says why. The words in the page stay as they are. */
 export const silentEvent = 'pottle-silence'
 
+/** What the author left for the answer's place, while there is none. */
+const standIn = h('slot', { name: 'answer' })
+
 function elementFor(kind: Kind, oracle: Oracle): CustomElementConstructor {
   return class PottleElement extends HTMLElement {
     static readonly observedAttributes: readonly string[] = [...parameters[kind], 'display', 'api']
@@ -24,6 +27,8 @@ function elementFor(kind: Kind, oracle: Oracle): CustomElementConstructor {
 
     constructor() {
       super()
+      // A shadow hides what has no slot in it: the words get theirs before anything can go wrong.
+      this.#show([h('slot', {}), standIn])
       // A parser connects an element before it has read what stands inside.
       this.#root.addEventListener('slotchange', () => this.#ask())
     }
@@ -80,7 +85,7 @@ function elementFor(kind: Kind, oracle: Oracle): CustomElementConstructor {
     }
 
     #showWords(question: Question): void {
-      this.#show([this.#words(wordsOf(question)), h('slot', { name: 'answer' })])
+      this.#show([this.#words(wordsOf(question)), standIn])
     }
 
     #show(children: readonly Child[]): void {
