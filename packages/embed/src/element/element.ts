@@ -1,7 +1,7 @@
 import { type Child, card, type Entry, h, type Kind, parameters, type Question, questionOf, wordsOf } from '../view/index.js'
 import { grow } from './grow.js'
 import { disclose, inline } from './inline.js'
-import { styleSheet } from './style.js'
+import { makeSheet } from './style.js'
 
 /** How an element comes by its answer, and where a reader finds the whole working. */
 export interface Oracle {
@@ -17,7 +17,7 @@ export const silentEvent = 'pottle-silence'
 /** What the author left for the answer's place, while there is none. */
 const standIn = h('slot', { name: 'answer' })
 
-function elementFor(kind: Kind, oracle: Oracle): CustomElementConstructor {
+function elementFor(kind: Kind, oracle: Oracle, style: CSSStyleSheet): CustomElementConstructor {
   return class PottleElement extends HTMLElement {
     static readonly observedAttributes: readonly string[] = [...parameters[kind], 'display', 'api']
 
@@ -29,6 +29,7 @@ function elementFor(kind: Kind, oracle: Oracle): CustomElementConstructor {
       super()
       // A shadow hides what has no slot in it: the words get theirs before anything can go wrong.
       this.#show([h('slot', {}), standIn])
+      this.#root.adoptedStyleSheets = [style]
       // A parser connects an element before it has read what stands inside.
       this.#root.addEventListener('slotchange', () => this.#ask())
     }
@@ -39,7 +40,6 @@ function elementFor(kind: Kind, oracle: Oracle): CustomElementConstructor {
     }
 
     connectedCallback(): void {
-      this.#root.adoptedStyleSheets = [styleSheet()]
       this.#ask()
     }
 
@@ -111,10 +111,15 @@ function elementFor(kind: Kind, oracle: Oracle): CustomElementConstructor {
   }
 }
 
-/** Makes the browser know the three elements, unless another script of ours has done so. */
+/**
+ * Makes the browser know the three elements, unless another script of ours has done so.
+ *
+ * @throws TypeError in a browser that makes no sheet of style by script: it then knows no element, and the page stays as it was written
+ */
 export function defineElements(oracle: Oracle): void {
+  const style = makeSheet()
   for (const kind of ['measure', 'heat', 'loaf'] as const) {
     const name = `pottle-${kind}`
-    if (!customElements.get(name)) customElements.define(name, elementFor(kind, oracle))
+    if (!customElements.get(name)) customElements.define(name, elementFor(kind, oracle, style))
   }
 }

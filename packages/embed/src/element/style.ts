@@ -16,16 +16,12 @@ const around = `
   .trim()
   .replaceAll('\n', '')
 
-let made: CSSStyleSheet | undefined
-
 /**
  * One sheet for all elements of a page, made by script: a policy without `style-src` forbids markup's styles, not these
  * (CSSOM, section 6.2, constructed style sheets).
  */
-export function styleSheet(): CSSStyleSheet {
-  if (!made) {
-    made = new CSSStyleSheet()
-    made.replaceSync(sheet + around)
-  }
+export function makeSheet(): CSSStyleSheet {
+  const made = new CSSStyleSheet()
+  made.replaceSync(sheet + around)
   return made
 }
