@@ -123,7 +123,7 @@ function cldrFactor(text: string): Decimal {
 const toBase: Record<string, number> = { 'cubic-meter': 1e6, kilogram: 1e3, meter: 1e3 }
 
 function fromCldr(name: string): Decimal {
-  const unit = (cldr.supplemental.convertUnits as Record<string, { _baseUnit: string; _factor: string }>)[name]!
+  const unit = (cldr.supplemental.convertUnits as unknown as Record<string, { _baseUnit: string; _factor: string }>)[name]!
   return cldrFactor(unit._factor).times(toBase[unit._baseUnit]!)
 }
 
