@@ -10,7 +10,6 @@ import { answerUnrouted } from './http/methods.js'
 import { ProblemError, problem, problemFrom } from './http/problem.js'
 import { respond, respondWithProblem, setCommonHeaders } from './http/respond.js'
 import { mount, type Route } from './http/route.js'
-import { describeRoutes } from './openapi/index.js'
 import { pages } from './pages/index.js'
 import { bakePlansRoute } from './routes/bake-plans.js'
 import { liquidHeatsRoute, sugarHeightsRoute } from './routes/boiling.js'
@@ -68,6 +67,15 @@ export interface AppOptions {
   readonly ready?: () => boolean
 }
 
+/** What is made when it is first asked for: most servers are asked for the document seldom, and all of them are to start at once. */
+function once<Value>(make: () => Value): () => Value {
+  let made: Value | undefined
+  return () => {
+    made ??= make()
+    return made
+  }
+}
+
 /** Only the pages' own addresses go through their middleware: a route of the API answers at once where nothing stands before it. */
 function addPages(app: Hono, pages: Hono): void {
   for (const path of new Set(pages.routes.map((one) => one.path))) app.use(path, setCommonHeaders(), compress())
@@ -85,16 +93,16 @@ export function createApp({
 }: AppOptions = {}): Hono {
   const app = new Hono()
   const routes = routesFor(ready)
-  const described = describeRoutes(routes, version)
-  const document = JSON.stringify(described)
+  const describe = once(async () => (await import('./openapi/index.js')).describeRoutes(routes, version))
+  const document = once(async () => JSON.stringify(await describe()))
 
   if (log) app.use(logRequests(log))
   if (requestsPerMinute) app.use('/v1/*', limitRate(requestsPerMinute, proxies))
   for (const route of routes) mount(app, route, { bodySeconds })
   const kept = { ...keptForRelease(), 'content-type': 'application/json' }
-  app.get('/openapi.json', (context) => notModified(context, kept) ?? respond(context, document, 200, kept))
+  app.get('/openapi.json', async (context) => notModified(context, kept) ?? respond(context, await document(), 200, kept))
   app.route('/', embeds)
-  for (const part of [docsFor(app, routes, described), pages]) addPages(app, part)
+  for (const part of [docsFor(app, routes, describe), pages]) addPages(app, part)
 
   app.notFound(answerUnrouted(app))
   app.onError((error, context) => {

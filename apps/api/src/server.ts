@@ -1,8 +1,9 @@
-import type { IncomingMessage, Server, ServerResponse } from 'node:http'
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http'
 import { Server as NetServer } from 'node:net'
-import { createAdaptorServer } from '@hono/node-server'
+import { getRequestListener, RequestError } from '@hono/node-server'
 import { createApp } from './app.js'
 import type { Settings } from './settings.js'
+import { answerUnheard, refuseMalformed } from './unheard.js'
 
 /** A server that answers. */
 export interface Running {
@@ -46,6 +47,11 @@ async function stopServer(server: Server, { stopDelay, stopSeconds }: Settings):
   clearTimeout(giveUp)
 }
 
+/** The app answers its own faults; what is left are requests that make no URL, and answers whose reader went away. */
+function answerFault(error: unknown): Response {
+  return error instanceof RequestError ? refuseMalformed() : new Response(null, { status: 500 })
+}
+
 /**
  * Serves the app over HTTP.
  *
@@ -61,7 +67,9 @@ export async function startServer(settings: Settings): Promise<Running> {
     ready: () => ready,
     ...(log ? { log: (entry) => process.stdout.write(`${JSON.stringify(entry)}\n`) } : {}),
   })
-  const server = createAdaptorServer({ fetch: app.fetch, serverOptions: { connectionsCheckingInterval: checkEvery } }) as Server
+  const listener = getRequestListener(app.fetch, { errorHandler: answerFault })
+  const server = createServer({ connectionsCheckingInterval: checkEvery }, listener)
+  server.on('clientError', answerUnheard)
   limitWaiting(server, patience)
   await new Promise<void>((resolve, reject) => server.once('error', reject).listen(port, host, resolve))
   const address = server.address()

@@ -16,7 +16,7 @@ export function keepWorkers({ workers }: Settings, onListening: (port: number) =
     const born = performance.now()
     const worker = cluster.fork()
     worker.on('exit', (code) => {
-      if (code !== 0 && performance.now() - born < stillborn) stop(code)
+      if (code === cannotStart || (code !== 0 && performance.now() - born < stillborn)) stop(code)
       else if (!stopping) start()
     })
     return worker

@@ -1,5 +1,4 @@
 import type { Route } from '../http/route.js'
-import { tags } from '../openapi/index.js'
 import { Entry, Page } from '../pages/frame/index.js'
 import type { Tried } from './examples.js'
 import { Guide } from './Guide.js'
@@ -9,11 +8,12 @@ import { Words } from './words.js'
 
 /** As much of the document as the page shows. */
 export interface Document {
+  readonly tags: readonly { readonly name: string; readonly description: string }[]
   readonly paths: Readonly<Record<string, Readonly<Record<string, Operation>>>>
   readonly components: { readonly schemas: Readonly<Record<string, JsonSchema>> }
 }
 
-function Contents({ routes }: { routes: readonly Route[] }) {
+function Contents({ routes, tags }: { routes: readonly Route[]; tags: Document['tags'] }) {
   return (
     <Entry title="Routes" id="routes">
       {tags.map(({ name, description }) => (
@@ -71,7 +71,7 @@ export function DocsPage(given: {
         </ul>
       </div>
       <Guide origin={origin} />
-      <Contents routes={routes} />
+      <Contents routes={routes} tags={document.tags} />
       {routes.map((route) => (
         <OperationEntry route={route} operation={document.paths[route.path]![route.method]!} tried={tried.get(route)!} />
       ))}

@@ -21,12 +21,12 @@ const mostOrigins = 8
  * `GET /docs`: the reference as a page, made of the OpenAPI document. Its examples are requests that the app answers when the page is first asked
  * for; nothing on it comes from another host, and it needs no script.
  */
-export function docsFor(app: Hono, routes: readonly Route[], document: object): Hono {
+export function docsFor(app: Hono, routes: readonly Route[], describe: () => Promise<object>): Hono {
   const pages = new Map<string, string>()
   const made = async (origin: string): Promise<string> => {
     const known = pages.get(origin)
     if (known !== undefined) return known
-    const tried = await tryAll(app, routes, origin)
+    const [document, tried] = await Promise.all([describe(), tryAll(app, routes, origin)])
     const page = String(<DocsPage routes={routes} document={document as Document} tried={tried} origin={origin} />)
     if (pages.size >= mostOrigins) pages.clear()
     pages.set(origin, page)

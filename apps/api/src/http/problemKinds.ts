@@ -49,6 +49,13 @@ const kinds = {
       '0 leaves nothing to cook; give a number from 0.001 to 1000, or a fraction such as "1/3"',
     ),
   },
+  malformed: {
+    status: 400,
+    title: 'The request is not HTTP',
+    cause: 'The request line, a header or the address breaks the rules of HTTP (RFC 9110 and 9112), or there is no Host header.',
+    advice: 'Let a library make the request; write odd characters of the address as percent and two digits.',
+    example: { detail: 'the request could not be read' },
+  },
   'not-found': {
     status: 404,
     title: 'There is nothing at this address',
@@ -72,8 +79,8 @@ const kinds = {
   },
   'too-slow': {
     status: 408,
-    title: 'The body took too long to arrive',
-    cause: 'A body that is read as a whole was not there in time.',
+    title: 'The request took too long to arrive',
+    cause: 'The headers, or a body that is read as a whole, were not there in time.',
     advice: 'Send it again; send long work as NDJSON, which may take as long as it likes.',
     example: { detail: 'the body was not there after 30 seconds' },
   },
@@ -109,6 +116,13 @@ const kinds = {
     cause: 'What was asked has no sense in that year, place or unit: a loaf before the assize, a weight without a density.',
     advice: 'Each entry of `errors` says why, and what to ask instead.',
     example: oneFault({ parameter: 'year' }, 'these tables of bread end with 1900, so they give no loaf of 1905; ask for 1266 to 1900'),
+  },
+  'too-many-headers': {
+    status: 431,
+    title: 'The headers are too long',
+    cause: 'All headers together have more than 16 kB.',
+    advice: 'Send fewer; none but Accept, Content-Type and If-None-Match matters here.',
+    example: { detail: 'the headers have more than 16384 bytes' },
   },
   'too-many-requests': {
     status: 429,

@@ -1,2 +1,1 @@
 export { describeRoutes } from './document.js'
-export { tags } from './tags.js'

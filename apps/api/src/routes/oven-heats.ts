@@ -43,7 +43,13 @@ function plainHeat({ id, rank, label, aliases, band, core, modern, method, ...re
   }
 }
 
-const heats = allHeats().map(plainHeat)
+let heats: readonly ReturnType<typeof plainHeat>[] | undefined
+
+/** The whole scale, written out when it is first asked for. */
+function everyHeat(): readonly ReturnType<typeof plainHeat>[] {
+  heats ??= allHeats().map(plainHeat)
+  return heats
+}
 
 function plainReading({ then: _, claims, goods, tests, steps, ...rest }: HeatReading, notes: readonly string[]) {
   return {
@@ -98,7 +104,7 @@ export const ovenHeatsRoute = route({
   handle: ({ query: { phrase, year } }) => {
     if (phrase !== undefined) return readHeat(phrase, year)
     if (year !== undefined) throw badParameter('phrase', 'give the words of a heat with the year, or neither for the whole scale')
-    return { heats, dataset }
+    return { heats: [...everyHeat()], dataset }
   },
 })
 
@@ -118,7 +124,7 @@ export const ovenHeatRoute = route({
   handle: ({ path }) => {
     try {
       const { id } = heatById(path.id)
-      return heats.find((heat) => heat.id === id)!
+      return everyHeat().find((heat) => heat.id === id)!
     } catch (error) {
       if (error instanceof PottleError) throw new ProblemError(problem('not-found', error.faults[0]!.detail))
       throw error
