@@ -74,6 +74,7 @@ describeInBrowser('the keyboard alone', () => {
     await page.keyboard.press('Tab')
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to the page')
     await page.keyboard.press('Enter')
+    await page.waitForURL('**/#*')
     for (let i = 0; i < 20; i++) {
       await page.keyboard.press('Tab')
       if (await page.evaluate(() => document.activeElement?.id === 'measure-phrase')) break
