@@ -23,9 +23,11 @@ describe('the tables of weights, capacities and counts', () => {
     for (const name of kitchen.split(' ')) expect(measures.find((row) => row.id === name)?.senses.length, name).toBeGreaterThan(0)
   })
 
-  test('give each measure at most one sense by the same family', () => {
+  test('give each measure at most one sense of a thing by the same family', () => {
     for (const row of measures) {
-      const families = row.senses.filter(({ of }) => !findStandard(of)).map(({ of, years, place }) => `${of} ${years} ${place}`)
+      const families = row.senses
+        .filter(({ of }) => !findStandard(of))
+        .map(({ of, years, place, things }) => `${of} ${years} ${place} ${things}`)
       expect(new Set(families).size, row.id).toBe(families.length)
     }
   })

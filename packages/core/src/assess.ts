@@ -3,7 +3,7 @@ import { nearestTo } from './nearest.js'
 import type { Reading } from './reading/index.js'
 import { goodIn, inQuantity, kindFor, namesOf, type Question, qualify, reaches, type Sense, type SenseKind } from './senses/index.js'
 import type { Setting } from './setting.js'
-import { findGood, findMeasure, type GoodRow, measures, type Quantity } from './tables/index.js'
+import { findGood, findMeasure, type GoodRow, holds, type MeasureRow, measures, type Quantity } from './tables/index.js'
 
 /** What a reading comes to in a setting, before anyone asks how sure it is: every sense, in one quantity where that can be had. */
 export interface Assessment {
@@ -51,17 +51,31 @@ function noWay(from: Quantity, to: Quantity, reading: Reading): PottleError {
   return noAnswer('to', detail)
 }
 
+/** A measure of one thing alone (*pot of butter*), where it was known then, before the measure in general. */
+function measureIn({ measure, thing }: Reading, { moments, places }: Setting): MeasureRow | undefined {
+  if (!measure) return undefined
+  const own = thing ? findMeasure(`${measure} of ${thing}`) : undefined
+  const known = own?.senses.some((row) => moments.some(({ year }) => holds(row, year, places)))
+  return known ? own : findMeasure(measure)
+}
+
+/** The juice of lemons has the density of lemon juice. */
+function goodNamed({ thing, part, describing }: Reading): GoodRow | undefined {
+  if (!thing) return undefined
+  return (part ? findGood(`${thing} ${part}`) : undefined) ?? findGood(thing, describing)
+}
+
 /**
  * Every sense of a reading in its setting, brought to one quantity: the one asked for, or that of the likeliest sense.
  *
  * @throws PottleError `unreadable` for a measure that no kind knows; `no-answer` where there is no amount, or no way to the quantity asked for
  */
 export function assess(reading: Reading, setting: Setting, insist: Insistence = {}): Assessment {
-  const measure = reading.measure ? findMeasure(reading.measure) : undefined
+  const measure = measureIn(reading, setting)
   const { standard } = insist
   const question: Question = { reading, setting, ...(measure ? { measure } : {}), ...(standard ? { standard } : {}) }
   const { kind, senses } = sensesOf(question)
-  const named = reading.thing ? findGood(reading.thing, reading.describing) : undefined
+  const named = goodNamed(reading)
   const good = named && goodIn(named, setting)
   const likeliest = senses[0]!
   const quantity = insist.quantity ?? likeliest.quantity

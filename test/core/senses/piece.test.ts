@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { piece } from '../../../packages/core/src/senses/piece.js'
+import { piece, unknownPiece } from '../../../packages/core/src/senses/piece.js'
 import { answer, ask, bandFor, bestOf, said } from './ask.js'
 
 const counted = (thing: string) => ({ kind: 'counted', measure: 'none', thing }) as const
@@ -53,7 +53,7 @@ describe('pieces by a word', () => {
   ])('a %s of %s is %f g', (measure, thing, grams) => expect(bestOf(answer(piece, measured(measure, thing), 1800))).toBe(grams))
 
   it('are refused for a thing that has no such weight', () =>
-    expect(said(() => answer(piece, measured('blade', 'beef'), 1800))).toBe(
+    expect(said(() => answer(unknownPiece, measured('blade', 'beef'), 1800))).toBe(
       'no-answer thing: the tables do not say what a blade of beef weighs; they know a blade of mace, a blade of cinnamon',
     ))
 

@@ -71,9 +71,9 @@ describe('consistencies', () => {
     ['drop batter', 0.98],
     ['soft dough', 0.7],
     ['stiff enough to roll', 0.57],
-    ['pancake batter', 3.8],
-    ['as thick as pancake batter', 3.8],
-    ['thickness of cream', 3.8],
+    ['pancake batter', 3.57],
+    ['as thick as pancake batter', 3.57],
+    ['thickness of cream', 3.57],
     ['as thin as thin cream', 6.5],
   ])('%s takes %f ml to the gram', (measure, ratio) => {
     expect(of(measure)[0]!.quantity).toBe('ratio')

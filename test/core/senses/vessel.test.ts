@@ -69,7 +69,7 @@ describe('cups and glasses', () => {
     ['wineglass', 'brandy', 1830, 'england', 58],
     ['wine-glassful', 'brandy', 1840, 'america', 59.147],
     ['tea-cup', 'milk', 1894, 'england', 170.478],
-    ['teacup', 'yeast', 1836, 'america', 125],
+    ['teacup', 'yeast', 1836, 'america', 120],
     ['coffee-cupful', 'rice', 1837, 'america', 236.588],
     ['breakfast-cup', 'milk', 1861, 'england', 284.13],
     ['tumbler', 'water', 1828, 'america', 236.588],

@@ -89,12 +89,7 @@ function matching({ kind, seconds, colour }: OvenSign): readonly OvenTestRow[] {
   const shade = colour === undefined ? undefined : colours.indexOf(colour)
   const ranked = ovenTests.filter((row) => row.kind === kind).map((row) => ({ row, off: distance(row, seconds, shade) }))
   const nearest = Math.min(...ranked.map(({ off }) => off))
-  if (nearest > farthest)
-    throw noAnswer(
-      'seconds',
-      `no book has a ${kind} test like that; the nearest takes less than half or more than twice the time, or another colour`,
-    )
-  return ranked.filter(({ off }) => off <= nearest + besides).map(({ row }) => row)
+  return nearest > farthest ? [] : ranked.filter(({ off }) => off <= nearest + besides).map(({ row }) => row)
 }
 
 function checkSign({ kind, seconds, colour }: OvenSign): void {
@@ -122,7 +117,10 @@ export function heatFromTest(sign: OvenSign): TestReading {
   checkSign(sign)
   const reading = readTest(sign)
   if (!reading)
-    throw noAnswer('seconds', `no book has a ${sign.kind} test like that: less than half or more than twice the time, or another colour`)
+    throw noAnswer(
+      'seconds',
+      `no book has a ${sign.kind} test like that; the nearest takes less than half or more than twice the time, or another colour`,
+    )
   return reading
 }
 

@@ -60,7 +60,7 @@ interface Reckoning {
 }
 
 function reckon(issue: CoinIssueRow, use: Use, thing: string | null): Reckoning {
-  const size = stepFor(issue, issue.diameter, 'length')
+  const size: Step = { ...stepFor(issue, issue.diameter, 'length'), checked: issue.sized ?? issue.checked }
   if (use === 'weight') return { quantity: 'mass', band: issue.mass, steps: [stepFor(issue, issue.mass, 'mass')] }
   if (use === 'breadth') return { quantity: 'length', band: issue.diameter, steps: [size] }
   if (use === 'thickness') {
@@ -102,7 +102,7 @@ function notCurrent({ label, issues }: CoinRow, { setting }: Question): PottleEr
  * As much as will lie on a coin (ml), its thickness and breadth (mm) and its weight (g).
  *
  * @throws PottleError `no-answer` when no such coin was current in the setting, naming what was
- * @example convert('as much cayenne as will lie on a sixpence', { year: 1830, to: 'ml' }).value.best   // 0.80…
+ * @example convert('as much cayenne as will lie on a sixpence', { year: 1830, to: 'ml' }).value.best   // 0.694392
  */
 export const coin: SenseKind = {
   name: 'coin',

@@ -26,7 +26,7 @@ function consistencyIn({ reading }: Question): SizedRow | undefined {
  * How much liquid goes to a gram of dry goods for a thickness, in ml.
  *
  * @throws PottleError `no-answer` for a likeness that no handbook puts in figures
- * @example convert('as thick as cream', { year: 1830 }).value.best   // 3.8
+ * @example convert('as thick as cream', { year: 1830 }).value.best   // 3.57
  */
 export const consistency: SenseKind = {
   name: 'consistency',

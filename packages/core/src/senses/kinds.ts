@@ -8,8 +8,9 @@ import { temperature } from './heat.js'
 import { length } from './length.js'
 import { loaf } from './loaf.js'
 import { pennyworth } from './pennyworth.js'
-import { piece } from './piece.js'
+import { piece, unknownPiece } from './piece.js'
 import type { Question, SenseKind } from './sense.js'
+import { tally } from './tally.js'
 import { time } from './time.js'
 import { vessel } from './vessel.js'
 import { weight } from './weight.js'
@@ -25,11 +26,13 @@ const kinds: readonly SenseKind[] = [
   egg,
   coin,
   comparison,
+  piece,
   vessel,
   weight,
   capacity,
-  piece,
+  unknownPiece,
   count,
+  tally,
 ]
 
 /** The first kind that knows what to do with a question; undefined where none does. */

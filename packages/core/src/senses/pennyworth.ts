@@ -7,7 +7,7 @@ import type { Reading } from '../reading/index.js'
 import { type CoinRow, coins, type PennyworthRow, pennyworths } from '../tables/index.js'
 import { byKey, keyOf } from './name.js'
 import type { Question, Sense, SenseKind } from './sense.js'
-import { insisted, stepFor, thingOf, type Weighed, weighSpells } from './spell.js'
+import { insisted, stepFor, thingOf, type Weighed, weighSpells, yearsSaid } from './spell.js'
 
 const index = byKey(coins)
 
@@ -23,9 +23,8 @@ function unpriced(coin: CoinRow, { reading }: Question, thing: readonly string[]
   const why = `how much ${reading.thing} a ${coin.label} bought hung on the price of the day`
   const instead = `it can't be known from them, so name a weight or a measure instead`
   if (priced.length === 0) return noAnswer('thing', `${why}, and these tables have no price of it: ${instead}`)
-  const from = Math.min(...priced.map(({ years }) => years![0]))
-  const to = Math.max(...priced.map(({ years }) => years![1]))
-  return noAnswer('year', `${why}, and these tables have its price in England from ${from} to ${to} alone: outside of that ${instead}`)
+  const known = yearsSaid(priced)
+  return noAnswer('year', `${why}, and these tables have its price in England from ${known} alone: outside of that ${instead}`)
 }
 
 function senseOf({ row, weight }: Weighed<PennyworthRow>, coin: CoinRow, pence: number): Sense {

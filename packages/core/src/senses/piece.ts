@@ -28,6 +28,9 @@ function rowFor(question: Question): PieceRow | undefined {
   return names.map((name) => things?.get(name)).find((row) => row !== undefined)
 }
 
+/** Counted, or measured by a word for a piece. */
+const counts = ({ reading: { kind } }: Question): boolean => kind === 'counted' || kind === 'measured'
+
 /** Words for pieces that no other kind counts by. A loaf is bread unless the table has one of the thing. */
 function isPieceWord({ reading }: Question): boolean {
   const word = wordOf(reading.measure)
@@ -53,22 +56,32 @@ function senseOf({ row: spell, weight }: Weighed<SpellRow>): Sense {
 }
 
 /**
- * Pieces and whole things by their weight in g; juices by their volume in ml.
+ * Pieces and whole things by their weight in g; juices by their volume in ml. Asked before vessels and weights, for a clove of garlic is no
+ * clove of cheese.
  *
- * @throws PottleError `no-answer` for a piece of a thing that the tables have no weight for
+ * @throws PottleError `no-answer` for a piece that was not yet known
  * @example convert('a blade of mace', { year: 1750 }).value.best   // 0.6
  */
 export const piece: SenseKind = {
   name: 'piece',
-  answers: (question) => {
-    const { kind } = question.reading
-    return (kind === 'counted' || kind === 'measured') && (rowFor(question) !== undefined || isPieceWord(question))
-  },
+  answers: (question) => counts(question) && rowFor(question) !== undefined,
   senses: (question) => {
-    const row = rowFor(question)
-    if (!row) throw unweighed(question)
+    const row = rowFor(question)!
     const spells = weighSpells(row.spells, question.setting)
     if (spells.length === 0) throw notThen(row.label, row.spells, question.setting)
     return insisted(spells.map(senseOf), question)
+  },
+}
+
+/**
+ * Pieces of things that the tables have no weight for.
+ *
+ * @throws PottleError `no-answer`, naming the things of which the tables know such a piece
+ */
+export const unknownPiece: SenseKind = {
+  name: 'piece',
+  answers: (question) => counts(question) && isPieceWord(question),
+  senses: (question) => {
+    throw unweighed(question)
   },
 }

@@ -3,7 +3,14 @@ import type { Step } from '../cite/index.js'
 import { type MeasureKind, type QualifierRow, qualifiers } from '../tables/index.js'
 import type { Sense } from './sense.js'
 
-const byId = new Map(qualifiers.map((row) => [row.id, row]))
+const byWord = new Map<string, QualifierRow[]>()
+for (const row of qualifiers) byWord.set(row.word ?? row.id, [...(byWord.get(row.word ?? row.id) ?? []), row])
+
+/** The row of a word for a kind of measure: one for that very shape of vessel before one for any. */
+function rowFor(word: string, kind: string, shape: Sense['shape']): QualifierRow | undefined {
+  const rows = byWord.get(word)?.filter(({ kinds }) => kinds.length === 0 || kinds.includes(kind as MeasureKind)) ?? []
+  return rows.find(({ shapes }) => shape !== undefined && shapes?.includes(shape)) ?? rows.find(({ shapes }) => !shapes)
+}
 
 function stepFor(row: QualifierRow): Step {
   const { low, best, high } = row.factor
@@ -16,8 +23,8 @@ function stepFor(row: QualifierRow): Step {
  * A word that does not bear on this kind of measure leaves the sense as it was: a pound cannot be large.
  */
 export function qualify(sense: Sense, qualifier: string | null, kind: string): Sense {
-  const row = qualifier ? byId.get(qualifier) : undefined
-  if (!row || (row.kinds.length > 0 && !row.kinds.includes(kind as MeasureKind))) return sense
+  const row = qualifier && !sense.qualified ? rowFor(qualifier, kind, sense.shape) : undefined
+  if (!row) return sense
   const value: Expression = times(sense.value, unknown(`qualifier:${row.id}`, spread(row.factor)))
   const { exact: _, ...rest } = sense
   return { ...rest, value, steps: [...sense.steps, stepFor(row)] }

@@ -3,7 +3,7 @@ import type { Step } from '../cite/index.js'
 import type { ModernValue } from '../modern/index.js'
 import type { Reading } from '../reading/index.js'
 import type { Setting } from '../setting.js'
-import type { MeasureRow, Quantity } from '../tables/index.js'
+import type { MeasureRow, Quantity, VesselRow } from '../tables/index.js'
 
 /** One meaning of a phrase in its setting. */
 export interface Sense {
@@ -23,6 +23,10 @@ export interface Sense {
   readonly choice?: string
   /** The standard that the sense rests on, which is the option taken in that choice. */
   readonly standard?: string
+  /** What kind of vessel it is: *large* says less of a spoon than of a hand. */
+  readonly shape?: VesselRow['shape']
+  /** The words that shift an amount are in the value already. */
+  readonly qualified?: boolean
 }
 
 /** What a kind of measure is asked: the words, the time and place, and what the caller insists on. */

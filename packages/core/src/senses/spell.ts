@@ -69,14 +69,31 @@ export function thingOf({ reading }: Question): readonly string[] {
   return namesOf(reading.thing, reading.thing ? findGood(reading.thing, reading.describing) : undefined)
 }
 
-/** No row holds in the setting: the error says in which years and places some do. */
+/** No row holds in the setting: the error says in which years and places, or of which things, some do. */
 export function notThen(what: string, rows: readonly Spell[], { places }: Setting): PottleError {
   const here = rows.filter((row) => !row.place || places.includes(row.place))
   if (here.length === 0)
     return noAnswer('place', `the tables know ${what} only in ${[...new Set(rows.map((row) => row.place))].join(', ')}`)
-  const from = Math.min(...here.map((row) => row.years?.[0] ?? Number.NEGATIVE_INFINITY))
-  const to = Math.max(...here.map((row) => row.years?.[1] ?? Number.POSITIVE_INFINITY))
-  return noAnswer('year', `the tables know ${what} from ${from} to ${to}`)
+  if (here.some(({ years }) => !years)) {
+    const things = [...new Set(here.flatMap((row) => row.things ?? []))].slice(0, 12)
+    return noAnswer('thing', `the tables know ${what} only of ${things.join(', ')}`)
+  }
+  return noAnswer('year', `the tables know ${what} from ${yearsSaid(here)}`)
+}
+
+/**
+ * The years that rows speak of, adjoining spans as one.
+ *
+ * @example yearsSaid([{ years: [1500, 1549] }, { years: [1550, 1599] }, { years: [1700, 1710] }])   // '1500 to 1599 and 1700 to 1710'
+ */
+export function yearsSaid(rows: readonly Dated[]): string {
+  const spans: [number, number][] = []
+  for (const [from, to] of rows.flatMap(({ years }) => (years ? [years] : [])).sort((a, b) => a[0] - b[0])) {
+    const last = spans.at(-1)
+    if (last && from <= last[1] + 1) last[1] = Math.max(last[1], to)
+    else spans.push([from, to])
+  }
+  return spans.map(([from, to]) => `${from} to ${to}`).join(' and ')
 }
 
 const lastPart = (id: string): string => id.slice(id.lastIndexOf('.') + 1)

@@ -9,7 +9,7 @@ import { type Expression, product, spread, unknown } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
 import { noAnswer } from '../error.js'
 import type { MeasureKind, MeasureRow, SenseRow, StandardRow, ToleranceRow, UsageRow } from '../tables/index.js'
-import { baseUnits, exactRatio, exactValue, findGood, findStandard, holds, standardsOf, tolerances } from '../tables/index.js'
+import { baseUnits, exactRatio, exactValue, findGood, findMeasure, findStandard, holds, standardsOf, tolerances } from '../tables/index.js'
 import type { Question, Sense, SenseKind } from './sense.js'
 import { namesOf, type Use, usageFor } from './usage.js'
 
@@ -199,16 +199,41 @@ export function labelOf(row: SenseRow, standard: StandardRow): string {
   return row.label.replace(word, (_, article) => `${article ? (/^[aeiou]/i.test(name) ? 'an ' : 'a ') : ''}${name}`)
 }
 
+/** Whether a measure has a sense, then and there, by the standard that a word names. */
+function goesBy(measure: MeasureRow, word: string, { moments, places }: Question['setting']): boolean {
+  const meant = namedStandards[word]
+  if (!meant) return false
+  return moments.some(({ year }) =>
+    measure.senses.some(
+      (row) =>
+        holds(row, year, places) &&
+        standardsUnder(measure, row).some(({ standard }) => meant.test(standard.id) && holds(standard, year, places)),
+    ),
+  )
+}
+
+/** *A heaped bushel* is a measure of its own, and so is a Scotch pint out of Scotland. */
+function measureMeant({ measure, reading, setting }: Question): MeasureRow {
+  const { qualifier, standard } = reading
+  const heaped = qualifier === 'heaped' ? findMeasure(`heaped ${measure!.id}`) : undefined
+  if (heaped) return heaped
+  const named = standard ? findMeasure(`${standard} ${measure!.id}`) : undefined
+  return named && !goesBy(measure!, standard!, setting) ? named : measure!
+}
+
 /** A kind whose measures all rest on standards. */
 export function kindByStandard(kind: MeasureKind): SenseKind {
   return {
     name: kind,
     answers: ({ measure }) => measure?.kind === kind,
     senses: (question) => {
-      const measure = question.measure!
+      const measure = measureMeant(question)
       const candidates = question.standard ? insisted(measure, question.standard) : weighed(question, measure)
       if (candidates.length === 0) throw noAnswer('year', `no ${measure.label} of that kind is known in that year and place`)
-      return candidates.sort((a, b) => b.weight - a.weight).map((candidate) => senseOf(question, measure, candidate))
+      const qualified = measure !== question.measure && question.reading.qualifier === 'heaped'
+      return candidates
+        .sort((a, b) => b.weight - a.weight)
+        .map((candidate) => ({ ...senseOf(question, measure, candidate), ...(qualified ? { qualified } : {}) }))
     },
   }
 }

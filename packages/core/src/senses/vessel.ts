@@ -26,6 +26,7 @@ function heapsFor(vessel: VesselRow, question: Question, thing: readonly string[
   const word = question.reading.qualifier
   const asked = word ? rows.filter(({ names }) => names.includes(word)) : []
   if (asked.length > 0) return weighSpells(asked, question.setting)
+  if (vessel.filled) return []
   return weighSpells(
     rows.filter(({ names }) => names.length === 0),
     question.setting,
@@ -38,7 +39,7 @@ function heldBy(spell: SpellRow, heap: HeapRow | undefined): Expression {
   return heap ? product(1, held, unknown(`heap:${heap.id}`, spread(heap.factor))) : product(1, held)
 }
 
-function senseOf({ row: spell, weight }: Weighed<SpellRow>, heap: Weighed<HeapRow> | undefined): Sense {
+function senseOf({ row: spell, weight }: Weighed<SpellRow>, heap: Weighed<HeapRow> | undefined, { shape }: VesselRow): Sense {
   const quantity = spell.quantity ?? 'volume'
   const steps: Step[] = [stepFor(spell, spell, quantity)]
   if (heap) steps.push(stepFor(heap.row, heap.row.factor, 'factor'))
@@ -51,6 +52,7 @@ function senseOf({ row: spell, weight }: Weighed<SpellRow>, heap: Weighed<HeapRo
     steps,
     choice: `vessel:${spell.id.split('.')[0]}`,
     standard: spell.id,
+    shape,
   }
 }
 
@@ -67,8 +69,8 @@ function pairs(vessel: VesselRow, question: Question, thing: readonly string[]):
     const { years } = spell.row
     const inTime = ways.filter(({ row }) => !years || !row.years || (row.years[0] <= years[1] && years[0] <= row.years[1]))
     const total = inTime.reduce((sum, { weight }) => sum + weight, 0)
-    if (spell.row.quantity === 'mass' || total === 0) return [senseOf(spell, undefined)]
-    return inTime.map(({ row, weight }) => senseOf(spell, { row, weight: weight / total }))
+    if (spell.row.quantity === 'mass' || total === 0) return [senseOf(spell, undefined, vessel)]
+    return inTime.map(({ row, weight }) => senseOf(spell, { row, weight: weight / total }, vessel))
   })
 }
 
@@ -80,7 +82,7 @@ function pairs(vessel: VesselRow, question: Question, thing: readonly string[]):
  */
 export const vessel: SenseKind = {
   name: 'vessel',
-  answers: (question) => vesselIn(question) !== undefined,
+  answers: (question) => !question.measure && vesselIn(question) !== undefined,
   senses: (question) => {
     const row = vesselIn(question)!
     if (row.spells.length === 0) throw unsized(row)

@@ -182,8 +182,12 @@ export interface ModernUnitRow extends Attested {
 export interface QualifierRow extends Attested {
   readonly id: string
   readonly label: string
+  /** The word as a reading has it; the id where nothing is said. */
+  readonly word?: string
   /** Kinds of measure that the factor is meant for; none means any. */
   readonly kinds: readonly MeasureKind[]
+  /** Vessels that the factor is meant for, before a row that names none. */
+  readonly shapes?: readonly VesselRow['shape'][]
   readonly factor: Spread
 }
 
@@ -641,6 +645,8 @@ export interface SizedRow {
 export interface VesselRow extends SizedRow {
   /** Why it has no spells: a vessel that nobody sized. */
   readonly unsized?: Attested
+  /** Its figures are for what it was filled with, heap and all, where nothing is said of how it stood. */
+  readonly filled?: boolean
   /** How it stands when it is heaped. */
   readonly shape: 'spoon' | 'cup' | 'hand' | 'drop'
 }
@@ -736,6 +742,8 @@ export interface CoinIssueRow extends Attested, Dated {
   readonly struck: 'hammered' | 'milled'
   /** mm */
   readonly diameter: Spread
+  /** How the diameter was come by, where it was otherwise than the weight. */
+  readonly sized?: Checked
   readonly mass: Spread
   readonly likelihood?: number
 }
