@@ -75,10 +75,13 @@ describeInBrowser('the keyboard alone', () => {
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Skip to the page')
     await page.keyboard.press('Enter')
     await page.waitForURL('**/#*')
+    // A jump within the page loads nothing anew.
+    await page.evaluate(() => Object.assign(window, { kept: true }))
     for (let i = 0; i < 20; i++) {
       await page.keyboard.press('Tab')
       if (await page.evaluate(() => document.activeElement?.id === 'measure-phrase')) break
     }
+    expect(await page.evaluate(() => 'kept' in window)).toBe(true)
     await page.keyboard.type('a pottle of cream')
     await page.keyboard.press('Tab')
     await page.keyboard.type('1690')

@@ -5,6 +5,10 @@
 export function enhance(): void {
   let running: AbortController | undefined
 
+  const here = (): string => location.pathname + location.search
+  /** The address whose page is on the screen, whatever part of it the reader has jumped to. */
+  let shown = here()
+
   const say = (form: HTMLFormElement, words: string): void => {
     const status = form.querySelector('[role="status"]')
     if (status) status.textContent = words
@@ -35,6 +39,7 @@ export function enhance(): void {
     }
     document.title = page.title
     history.pushState(null, '', address)
+    shown = here()
     addCopyButtons()
     document.querySelector<HTMLElement>('[data-answer]')?.focus()
   }
@@ -89,6 +94,9 @@ export function enhance(): void {
     event.preventDefault()
     ask(form)
   })
-  addEventListener('popstate', () => location.reload())
+  // Going back to another answer loads it; a jump within the page, as from the skip link, is told here too and loads nothing.
+  addEventListener('popstate', () => {
+    if (here() !== shown) location.reload()
+  })
   addCopyButtons()
 }
