@@ -20,5 +20,11 @@ export function worthGzip(context: Context, body: string, headers: Record<string
 export function gzipped(body: string, status: number, headers: Record<string, string>): Response {
   const weak = headers.etag ? { etag: `W/${headers.etag}` } : {}
   const stream = new Blob([body]).stream().pipeThrough(new CompressionStream('gzip'))
-  return new Response(stream, { status, headers: { ...headers, ...weak, 'content-encoding': 'gzip' } })
+  // Edge platforms would compress it once more where this is not said; other hosts pass it over.
+  const init: ResponseInit & { encodeBody: string } = {
+    status,
+    headers: { ...headers, ...weak, 'content-encoding': 'gzip' },
+    encodeBody: 'manual',
+  }
+  return new Response(stream, init)
 }
