@@ -24,6 +24,8 @@ function yearNote({ band, senses }: Resolved, setting: Setting): string | undefi
   const likeliest = senses[0]!.sense
   const one = mixtureBand([{ weight: 1, value: likeliest.value }], band.coverage)
   const [whole, single] = [widthOf(band), widthOf(one)]
+  // An hour was an hour in every century.
+  if (senses.length === 1 && !(single < whole)) return undefined
   const narrower =
     single < whole * 0.99
       ? `; a year that settles the sense would narrow it from a factor of ${whole.toFixed(2)} to ${single.toFixed(2)}`

@@ -8,6 +8,9 @@ import { pictureFor, pictureStyle } from './picture.js'
 import { policyFor } from './policy.js'
 import { script } from './script.js'
 
+export { originOf, replyTo } from './asked.js'
+export { discoveryAddress } from './page.js'
+
 /** Small pages, pictures and the script for other people's sites, and the oEmbed route that names them. */
 export const embeds: Hono = new Hono()
 

@@ -18,7 +18,15 @@ export function yearOf(source: SourceRow): number | undefined {
 export function citeShort({ id, at }: Citation): string {
   const source = findSource(id)
   const short = source?.custom.short ?? id
-  return at ? `${short}, ${at}` : short
+  return at && !short.endsWith(at) ? `${short}, ${at}` : short
+}
+
+const ordinals: Readonly<Record<string, string>> = { one: 'st', two: 'nd', few: 'rd', other: 'th' }
+const english = new Intl.PluralRules('en', { type: 'ordinal' })
+
+/** `3` and `3rd` are both written in the tables. */
+function ordinal(edition: string): string {
+  return /^\d+$/.test(edition) ? `${edition}${ordinals[english.select(Number(edition))]}` : edition
 }
 
 /** The whole reference on one line: author, title, edition, publisher, year, and where its text was seen. Acts are cited by their short form. */
@@ -26,8 +34,10 @@ export function citeFull(source: SourceRow): string {
   if (source.type === 'legislation') return `${source.title}, ${source.custom.short}.`
   const people = (source.author ?? source.editor ?? []).map(nameOf).join(', ')
   const held = source['container-title'] ? `in ${source['container-title']}` : undefined
-  const volume = source.volume ? `vol. ${source.volume}` : undefined
-  const edition = source.edition ? (/^\d+$/.test(source.edition) ? `${source.edition}. ed.` : source.edition) : undefined
+  const named = `${source.title} ${source['container-title'] ?? ''}`
+  // Some titles end in their volume already.
+  const volume = source.volume && !named.includes(`vol. ${source.volume}`) ? `vol. ${source.volume}` : undefined
+  const edition = source.edition && `${ordinal(source.edition)} ed.`
   const imprint = [source['publisher-place'], source.publisher].filter(Boolean).join(': ')
   const parts = [people, source.title, held, volume, edition, source.number, imprint, yearOf(source), source.page]
   return `${parts.filter(Boolean).join(', ')}.`

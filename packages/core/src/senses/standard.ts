@@ -20,6 +20,8 @@ interface Candidate {
   readonly standard: StandardRow
   readonly use?: UsageRow
   readonly weight: number
+  /** The largest share that a single moment gave it. */
+  readonly most?: number
 }
 
 /** A meaning less likely than this is not worth a cook's attention. Judgement. */
@@ -72,7 +74,10 @@ function weighed(question: Question, measure: MeasureRow): Candidate[] {
     if (sum === 0) continue
     for (const one of at) {
       const before = total.get(one.id)
-      total.set(one.id, { ...one, weight: (before?.weight ?? 0) + (weight * one.weight) / sum })
+      const share = (weight * one.weight) / sum
+      // The reason told is that of the years which weigh most.
+      const telling = before && (before.most ?? 0) >= share ? before : { ...one, most: share }
+      total.set(one.id, { ...telling, weight: (before?.weight ?? 0) + share })
     }
   }
   const all = [...total.values()].reduce((sum, one) => sum + one.weight, 0)
@@ -193,6 +198,7 @@ const shortName = ({ label }: StandardRow): string => label.split(/ of |, /)[0]!
 /** *Half a gallon* by the ale gallon is *half an ale gallon*; where the family's name is not in the label, the standard follows it. */
 export function labelOf(row: SenseRow, standard: StandardRow): string {
   if (row.of !== standard.family) return row.label
+  if (row.ratio === '1') return standard.label
   const name = shortName(standard)
   const word = new RegExp(`\\b(a )?${standard.family}\\b`)
   if (!word.test(row.label)) return `${row.label} (${name})`
@@ -221,6 +227,12 @@ function measureMeant({ measure, reading, setting }: Question): MeasureRow {
   return named && !goesBy(measure!, standard!, setting) ? named : measure!
 }
 
+/** Senses of one label take their standard's own beside it: there was more than one ale gallon. */
+function toldApart(senses: readonly Sense[]): readonly Sense[] {
+  const alike = ({ label }: Sense): boolean => senses.filter((other) => other.label === label).length > 1
+  return senses.map((sense) => (alike(sense) ? { ...sense, label: `${sense.label} (${findStandard(sense.standard!)!.label})` } : sense))
+}
+
 /** A kind whose measures all rest on standards. */
 export function kindByStandard(kind: MeasureKind): SenseKind {
   return {
@@ -231,9 +243,8 @@ export function kindByStandard(kind: MeasureKind): SenseKind {
       const candidates = question.standard ? insisted(measure, question.standard) : weighed(question, measure)
       if (candidates.length === 0) throw noAnswer('year', `no ${measure.label} of that kind is known in that year and place`)
       const qualified = measure !== question.measure && question.reading.qualifier === 'heaped'
-      return candidates
-        .sort((a, b) => b.weight - a.weight)
-        .map((candidate) => ({ ...senseOf(question, measure, candidate), ...(qualified ? { qualified } : {}) }))
+      const senses = candidates.sort((a, b) => b.weight - a.weight).map((candidate) => senseOf(question, measure, candidate))
+      return toldApart(senses).map((sense) => ({ ...sense, ...(qualified ? { qualified } : {}) }))
     },
   }
 }

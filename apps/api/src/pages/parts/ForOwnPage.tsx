@@ -1,7 +1,6 @@
 import { embedAddress, type Kind, pageAddress, questionOf, snippet } from '@pottle/embed/view'
 import type { Context } from 'hono'
-import { originOf, replyTo } from '../../embed/asked.js'
-import { discoveryAddress } from '../../embed/page.js'
+import { discoveryAddress, originOf, replyTo } from '../../embed/index.js'
 import type { Asked } from './asked.js'
 import { Copyable } from './Copyable.js'
 

@@ -1,6 +1,6 @@
 import { settingOf } from '@pottle/core'
 import type { Context } from 'hono'
-import { originOf } from '../../embed/asked.js'
+import { originOf } from '../../embed/index.js'
 import { placeLabel } from './places.js'
 
 /** What a form sent, by the names of its fields; a field left empty is absent. */
