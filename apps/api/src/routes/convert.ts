@@ -55,7 +55,8 @@ function answerLine({ number, text, tooLong }: Line): string {
 const json = 'application/json'
 const ndjson = 'application/x-ndjson'
 const most = 1000
-const streamed = { 'cache-control': 'no-store', 'content-type': ndjson }
+// A proxy is to pass on each line as it comes.
+const streamed = { 'cache-control': 'no-store', 'content-type': ndjson, 'x-accel-buffering': 'no' }
 
 /** So long may one batch keep others waiting, in milliseconds. */
 const turn = 10

@@ -1,0 +1,170 @@
+/** The server behind nginx, with the configuration that ships. Without nginx it fails where `CI` is set, and elsewhere says that it was left out. */
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process'
+import { chmodSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { createServer } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { bundleServer } from './bundle.js'
+import { type Child, endChildren, openSocket, startChild } from './child.js'
+import { essence, questions } from './questions.js'
+
+function hasNginx(): boolean {
+  try {
+    execFileSync('nginx', ['-v'], { stdio: 'ignore' })
+    return true
+  } catch {
+    return false
+  }
+}
+
+const found = hasNginx()
+const advice = 'nginx was not found; install it (Debian: apt-get install nginx-light) and run the tests again'
+if (!found && process.env.CI) throw new Error(advice)
+if (!found) console.warn(`The tests of the caching proxy are left out: ${advice}.`)
+
+const freePort = (): Promise<number> =>
+  new Promise((resolve) => {
+    const server = createServer().listen(0, '127.0.0.1', () => {
+      const { port } = server.address() as { port: number }
+      server.close(() => resolve(port))
+    })
+  })
+
+/** The configuration that ships, with ports and folders of the test's own; everything else in it is tried as it is. */
+function configure(folder: string, port: number, origin: number): string {
+  const shipped = readFileSync(fileURLToPath(new URL('../../apps/api/deploy/nginx.conf', import.meta.url)), 'utf8')
+  const own = shipped
+    .replace('listen 8080', `listen 127.0.0.1:${port}`)
+    .replace('127.0.0.1:3000', `127.0.0.1:${origin}`)
+    .replace('/run/nginx-pottle.pid', join(folder, 'nginx.pid'))
+    .replace('/var/log/nginx/pottle-error.log', 'stderr')
+    .replace('/var/cache/nginx/pottle', join(folder, 'cache'))
+    .replace('worker_processes auto', 'worker_processes 1')
+  const file = join(folder, 'nginx.conf')
+  writeFileSync(file, own)
+  return file
+}
+
+describe.skipIf(!found)('behind nginx', () => {
+  let origin: Child
+  let nginx: ChildProcess
+  let url = ''
+  let port = 0
+  let said = ''
+
+  beforeAll(async () => {
+    origin = await startChild(await bundleServer())
+    const folder = mkdtempSync(join(tmpdir(), 'pottle-nginx-'))
+    mkdirSync(join(folder, 'cache'))
+    // Started by root, nginx works as another user.
+    for (const path of [folder, join(folder, 'cache')]) chmodSync(path, 0o777)
+    port = await freePort()
+    url = `http://127.0.0.1:${port}`
+    nginx = spawn('nginx', ['-p', folder, '-c', configure(folder, port, origin.port), '-g', 'daemon off;'])
+    nginx.stderr!.on('data', (chunk) => (said += chunk))
+    while (
+      !(await fetch(`${url}/healthz`).then(
+        (response) => response.ok,
+        () => false,
+      ))
+    ) {
+      if (nginx.exitCode !== null) throw new Error(`nginx ended with ${nginx.exitCode}: ${said}`)
+      await new Promise((resolve) => setTimeout(resolve, 50))
+    }
+  }, 120_000)
+
+  afterAll(async () => {
+    nginx.kill('SIGQUIT')
+    await new Promise((resolve) => nginx.once('exit', resolve))
+    endChildren()
+  })
+
+  const conversion = '/v1/convert?phrase=a+pottle+of+cream&year=1690'
+
+  test.each(questions.map((question) => [`${question.init?.method ?? 'GET'} ${question.path}`, question] as const))(
+    '%s is the origin’s own, at first and out of the cache',
+    async (_, { path, init }) => {
+      const asked = { ...init, headers: { ...init?.headers, 'accept-encoding': 'identity' } }
+      const direct = await essence(await fetch(origin.url + path, asked))
+      expect(await essence(await fetch(url + path, asked))).toEqual(direct)
+      const again = await fetch(url + path, asked)
+      // Of a POST the cache says nothing; what is of the moment it does not keep.
+      const cached = init?.method === 'POST' ? null : path === '/healthz' ? 'MISS' : 'HIT'
+      expect(again.headers.get('x-cache')).toBe(cached)
+      expect(await essence(again)).toEqual(direct)
+    },
+  )
+
+  test('the second of two like questions never reaches the origin', async () => {
+    const path = '/v1/convert?phrase=a+peck+of+flour&year=1701'
+    const [first, second] = [await fetch(url + path), await fetch(url + path)]
+    expect([first, second].map(({ headers }) => headers.get('x-cache'))).toEqual(['MISS', 'HIT'])
+    expect(await second.text()).toBe(await first.text())
+    expect(second.headers.get('x-request-id')).not.toBe(first.headers.get('x-request-id'))
+  })
+
+  test('each form of an answer is kept by itself', async () => {
+    const as = (accept: string) => fetch(`${url}/v1/sources/digby-1669`, { headers: { accept } }).then((response) => response.text())
+    for (let i = 0; i < 2; i++) {
+      expect(await as('application/x-bibtex')).toMatch(/^@book/)
+      expect(await as('application/json')).toMatch(/^\{/)
+    }
+  })
+
+  test('a client that has the answer gets a 304 out of the cache', async () => {
+    await fetch(url + conversion)
+    const etag = (await fetch(url + conversion, { headers: { 'accept-encoding': 'identity' } })).headers.get('etag')!
+    const reply = await fetch(url + conversion, { headers: { 'if-none-match': etag } })
+    expect(reply.status).toBe(304)
+    expect(reply.headers.get('x-cache')).toBe('HIT')
+  })
+
+  test('one kept answer serves those who take gzip and those who do not', async () => {
+    const zipped = await fetch(url + conversion, { headers: { 'accept-encoding': 'gzip' } })
+    const plain = await fetch(url + conversion, { headers: { 'accept-encoding': 'identity' } })
+    expect([zipped, plain].map(({ headers }) => headers.get('content-encoding'))).toEqual(['gzip', null])
+    expect([zipped, plain].map(({ headers }) => headers.get('x-cache'))).toEqual(['HIT', 'HIT'])
+    expect(zipped.headers.get('vary')).toContain('Accept-Encoding')
+    expect(await zipped.text()).toBe(await plain.text())
+  })
+
+  test('a line of a stream is answered before the next is sent', async () => {
+    let controller!: ReadableStreamDefaultController<Uint8Array>
+    const body = new ReadableStream<Uint8Array>({
+      start: (one) => {
+        controller = one
+      },
+    })
+    const line = new TextEncoder().encode('{"phrase":"a pint of cream","year":1690}\n')
+    controller.enqueue(line)
+    const init = { method: 'POST', headers: { 'content-type': 'application/x-ndjson' }, body, duplex: 'half' } as RequestInit
+    const reader = (await fetch(`${url}/v1/convert`, init)).body!.getReader()
+    for (let i = 0; i < 3; i++) {
+      expect(new TextDecoder().decode((await reader.read()).value)).toContain('"measure":"pint"')
+      controller.enqueue(line)
+    }
+    controller.close()
+    await reader.cancel()
+  })
+
+  test('what nginx itself refuses is a problem', async () => {
+    const { socket, received, closed } = await openSocket(port)
+    socket.write(`GET /${'a'.repeat(100_000)} HTTP/1.1\r\nHost: x\r\n\r\n`)
+    await closed
+    expect(received()).toMatch(/^HTTP\/1\.1 400 /)
+    expect(received()).toContain('"type":"/problems/malformed"')
+  })
+
+  test('while the origin is down, what was once answered is answered still, and the rest is a problem', async () => {
+    await fetch(`${url}/v1/measures/pottle`)
+    await origin.stop()
+    const kept = await fetch(`${url}/v1/measures/pottle`)
+    expect(kept.status).toBe(200)
+    const fresh = await fetch(`${url}/v1/measures/gill`)
+    expect(fresh.status).toBe(503)
+    expect(fresh.headers.get('content-type')).toBe('application/problem+json')
+    expect(await fresh.json()).toMatchObject({ status: 503, type: '/problems/draining' })
+  })
+})
