@@ -17,5 +17,5 @@ export const exitMeanings: readonly (readonly [Exit, string])[] = [
   [exits.wrongUsage, 'wrong usage: an unknown command or option, or a value that is out of range'],
   [exits.file, 'a file could not be read or written'],
   [exits.ownFault, 'a fault of the program itself'],
-  [exits.interrupted, 'stopped by Ctrl-C; the lines written before it are whole'],
+  [exits.interrupted, 'stopped by Ctrl-C (by SIGTERM: 143); the lines written before it are whole'],
 ]

@@ -8,7 +8,11 @@ const helpOption: readonly [string, Option] = ['help', { says: 'Show this help.'
 
 /** An example is a line to be copied, so it is never broken by us; what it does stands above it. */
 function exampleLines(examples: Command['examples'], { width, quiet }: Page): readonly string[] {
-  return examples.flatMap(({ says, line }, i) => [...(i > 0 ? [''] : []), ...hang('  # ', says, width).map(quiet), `  ${line}`])
+  return examples.flatMap(({ says, line }, i) => [
+    ...(i > 0 ? [''] : []),
+    ...wrap(says, width - 4).map((row) => quiet(`  # ${row}`)),
+    `  ${line}`,
+  ])
 }
 
 function optionRows(options: readonly (readonly [string, Option])[]): readonly (readonly string[])[] {

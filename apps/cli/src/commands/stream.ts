@@ -37,12 +37,12 @@ export const streamCommand = command({
   summary: 'Answer a stream of questions, a line of JSON for a line of JSON (NDJSON).',
   about: [
     'Reads the standard input. A line with a phrase is converted; a line with the text of a receipt gives its sheet. Beside phrase a line may have year, place, thing, to, coverage and standard; beside text year, place, title, coverage and plan.',
-    'Answers come in the order of the questions, one a line; empty lines are passed over, but counted. A line that fails is answered with a problem object (type, title, detail, errors) that has its line number, and the rest goes on. Memory stays flat whatever the length.',
+    'Answers come in the order of the questions, one a line; empty lines are passed over, but counted. A line that fails is answered with a problem object (type, title, detail, errors) that has its line number, and the rest goes on. Memory stays flat whatever the length. GNU parallel ends with the number of parts in which a line failed.',
     'Where the answers go to a file or a pipe, a terminal shows how far it is.',
   ],
   options: {
     ...settingOptions,
-    fields: { value: 'NAMES', short: 'f', says: 'Only these fields of each answer: value,text.' },
+    fields: { value: 'NAMES', short: 'f', says: 'Only these fields of each answer, such as phrase,value,text.' },
     'first-line': { value: 'NUMBER', says: 'The number of the first line, where the input is part of a longer file.' },
     json: { says: 'Write errors as JSON too; answers always are.' },
   },
@@ -51,7 +51,7 @@ export const streamCommand = command({
       says: 'Every phrase of a file, taken as words of 1690 where it does not say',
       line: 'pottle stream --year 1690 < phrases.ndjson > answers.ndjson',
     },
-    { says: 'A table of best values', line: 'pottle stream -f phrase,text < phrases.ndjson | head -n 3' },
+    { says: 'The first three answers, in words only', line: 'pottle stream -f phrase,text < phrases.ndjson | head -n 3' },
     {
       says: 'On all cores, by GNU parallel: the same answers, in the same order, with the same line numbers',
       line: "parallel --keep-order --pipe -N 1000 'pottle stream --first-line $(({#} * 1000 - 999))' < phrases.ndjson > answers.ndjson",
