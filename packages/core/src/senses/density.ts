@@ -27,13 +27,17 @@ function printedIn(good: GoodRow, { from, to, places }: Setting): readonly Print
 
 /**
  * A thing as the kitchens of a setting measured it: with the density that books of the time print, where two of them agree on one that can be
- * right (a quart of brown sugar was eighteen ounces to the American cook of 1857), else with the density it has today.
+ * right (a quart of brown sugar was eighteen ounces to the American cook of 1857), else with the density it has today. What one book prints
+ * alone (Acton's half gallon of flour of three pounds and a half) makes the band wider and moves nothing else.
  */
 export function goodIn(good: GoodRow, setting: Setting): GoodRow {
-  const [printed] = printedIn(good, setting).filter(({ fault, source }) => !fault && source.length >= witnesses)
-  if (!printed || !good.density) return good
-  const { density: best, source, grade, checked } = printed
-  const density = { low: Math.min(good.density.low, best), best, high: Math.max(good.density.high, best) }
+  const said = printedIn(good, setting).filter(({ fault }) => !fault)
+  if (said.length === 0 || !good.density) return good
+  const agreed = said.find(({ source }) => source.length >= witnesses)
+  const all = [good.density.low, good.density.high, ...said.map(({ density }) => density)]
+  const density = { low: Math.min(...all), best: agreed?.density ?? good.density.best, high: Math.max(...all) }
+  if (!agreed) return { ...good, density }
+  const { source, grade, checked } = agreed
   return { ...good, label: `${good.label}, as books of the time print it`, density, source, grade, checked }
 }
 

@@ -28,16 +28,18 @@ export function findMeasure(name: string): MeasureRow | undefined {
   return measureIndex.get(name)
 }
 
-const goodNamed = (name: string): GoodRow | undefined =>
-  goodIndex.get(name) ?? goodIndex.get(name.replaceAll(' ', '-')) ?? goodIndex.get(`${name}s`)
+function goodNamed(name: string): GoodRow | undefined {
+  const id = name.replaceAll(' ', '-')
+  return goodIndex.get(name) ?? goodIndex.get(id) ?? goodIndex.get(`${name}s`) ?? goodIndex.get(`${id}s`)
+}
 
 /**
  * A thing by its id, its modern name or a listed spelling, in the singular or the plural: first with a word that describes it (*brown sugar*),
- * then as it stands, then by its last word (*sweet cream* is cream).
+ * the nearest to its name before the others (*white granulated sugar*), then as it stands, then by its last word (*sweet cream* is cream).
  */
 export function findGood(name: string, describing: readonly string[] = []): GoodRow | undefined {
   const lower = name.toLowerCase()
-  for (const word of describing) {
+  for (const word of [...describing].reverse()) {
     const described = goodNamed(`${word} ${lower}`)
     if (described) return described
   }
