@@ -24,7 +24,18 @@ export interface Insistence {
   readonly quantity?: Quantity
 }
 
+/** *As much sugar as flour* says how much once the flour is known: alone it has no figure. */
+function relative({ measure, thing, reference }: Reading): PottleError {
+  const what = thing ?? 'the thing'
+  const other = reference?.thing ?? 'the other thing'
+  const how = measure === 'equal-weight' ? 'weighs as much as' : 'is as much as'
+  return noAnswer('phrase', `${what} here ${how} ${other}, whose amount these words leave out: give it, or send the whole receipt`)
+}
+
+const relatives = new Set(['as-much', 'equal-weight'])
+
 function unknownMeasure(reading: Reading): PottleError {
+  if (reading.measure && relatives.has(reading.measure)) return relative(reading)
   const name = reading.measure ?? reading.kind
   const nearest = nearestTo(
     name,
