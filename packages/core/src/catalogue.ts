@@ -1,4 +1,5 @@
 import { citeShort } from './cite/index.js'
+import { requireWord } from './error.js'
 import { labelOf, standardsUnder } from './senses/index.js'
 import {
   baseUnits,
@@ -91,6 +92,6 @@ export function listMeasures(): readonly CatalogueMeasure[] {
  * @example describeMeasure('pottle')?.senses.map(({ id }) => id).includes('pottle.wine')   // true
  */
 export function describeMeasure(name: string): CatalogueMeasure | undefined {
-  const row = findMeasure(name) ?? findMeasure(name.replaceAll('-', ' '))
+  const row = findMeasure(requireWord('name', name)) ?? findMeasure(name.replaceAll('-', ' '))
   return row && entryOf(row)
 }

@@ -39,6 +39,20 @@ export function badOption(parameter: string, detail: string): PottleError {
   return new PottleError('bad-option', [{ parameter, detail }])
 }
 
+/** Refuses what is no text, for callers whose compiler did not. */
+export function requireWord(parameter: string, value: unknown): string {
+  if (typeof value !== 'string') throw badOption(parameter, `give it as text, not as ${value === null ? 'null' : typeof value}`)
+  return value
+}
+
+/** Refuses what has no fields, for callers whose compiler did not. */
+export function requireFields<Fields extends object>(parameter: string, value: Fields): Fields {
+  if (typeof value !== 'object' || value === null) {
+    throw badOption(parameter, `give an object with fields, not ${value === null ? 'null' : typeof value}`)
+  }
+  return value
+}
+
 /** A question that is well put but has no answer: a loaf of 1200, a pound of something measured in hours. */
 export function noAnswer(parameter: string, detail: string): PottleError {
   return new PottleError('no-answer', [{ parameter, detail }])

@@ -1,4 +1,4 @@
-import { badOption, type Fault, PottleError } from './error.js'
+import { badOption, type Fault, PottleError, requireFields } from './error.js'
 import { findUnit, unitIds } from './modern/index.js'
 import { nearestTo } from './nearest.js'
 import { placesFrom, type Setting, settingOf } from './setting.js'
@@ -82,6 +82,7 @@ function attempt<Value>(faults: Fault[], check: () => Value): Value | undefined 
 
 /** @throws PottleError `bad-option` that names every option that is wrong and what would be right */
 export function checkOptions(options: ConvertOptions): Checked {
+  requireFields('options', options)
   const faults: Fault[] = []
   const year = attempt(faults, () => checkYear(options.year))
   const place = attempt(faults, () => checkPlace(options.place))

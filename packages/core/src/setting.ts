@@ -1,5 +1,5 @@
 import { readEdtf, type YearSpan } from './edtf.js'
-import { badOption } from './error.js'
+import { badOption, requireWord } from './error.js'
 import { nearestTo } from './nearest.js'
 import { places } from './tables/index.js'
 
@@ -66,7 +66,7 @@ const within = new Map(places.map((place) => [place.id, place.within]))
  * @example placesFrom('london')   // ['london', 'england', 'britain']
  */
 export function placesFrom(place: string): readonly string[] {
-  if (!within.has(place)) {
+  if (!within.has(requireWord('place', place))) {
     const near = nearestTo(place, [...within.keys()])
     throw badOption('place', `"${place.slice(0, 40)}" is not a place of these tables; the nearest are ${near.join(', ')}`)
   }
@@ -84,7 +84,8 @@ const remembered = new Map<string, Setting>()
  * @example settingOf('1690', 'london').places   // ['london', 'england', 'britain']
  */
 export function settingOf(year: string | number | null = null, place = 'england'): Setting {
-  const key = `${year}|${place}`
+  if (year !== null && typeof year !== 'number') requireWord('year', year)
+  const key = `${year}|${requireWord('place', place)}`
   const known = remembered.get(key)
   if (known) return known
   const span = spanOf(year)

@@ -1,4 +1,4 @@
-import { badOption, noAnswer } from '../error.js'
+import { badOption, noAnswer, requireWord } from '../error.js'
 import { type AllowanceRow, type BreadMarketRow, bakersAllowances, breadMarkets } from '../tables/index.js'
 
 /** The magistrates who set the assize: what sort of place they sat in, and what they let a baker add to the price of wheat. */
@@ -11,7 +11,10 @@ export interface Bench {
 export type Market = 'london' | 'town' | 'country'
 
 function refuseMarket(wish: string): never {
-  throw badOption('market', `"${wish.slice(0, 40)}" is no sort of market; ask for ${breadMarkets.map(({ id }) => id).join(', ')}`)
+  throw badOption(
+    'market',
+    `"${requireWord('market', wish).slice(0, 40)}" is no sort of market; ask for ${breadMarkets.map(({ id }) => id).join(', ')}`,
+  )
 }
 
 function marketOf(places: readonly string[], wish: Market | undefined): BreadMarketRow {

@@ -1,5 +1,6 @@
 import { type Expression, lognormal, product, unknown } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
+import { requireFields } from '../error.js'
 import type { Baked } from './baked.js'
 import { kindsMeant, likeliest } from './choice.js'
 import { crumbOf } from './crumb.js'
@@ -51,7 +52,7 @@ const memory = 2000
 
 /** Every loaf that a question may mean: one, but for a fixed size whose weight was changing. */
 export function bakeAll(question: LoafQuestion): readonly Option[] {
-  const { coin, kind, year, place, market, wheat, allowance, crumb } = question
+  const { coin, kind, year, place, market, wheat, allowance, crumb } = requireFields('question', question)
   const key = [coin, kind, year, place, market, wheat, allowance, crumb].map(String).join('|')
   const known = remembered.get(key)
   if (known) return known

@@ -1,10 +1,10 @@
-import { badOption, noAnswer } from '../error.js'
+import { badOption, noAnswer, requireWord } from '../error.js'
 import { nearestTo } from '../nearest.js'
 import { type FixedLoafRow, fixedLoaves, type LoafCoinRow, type LoafKindRow, loafCoins, loafKinds } from '../tables/index.js'
 
 /** Lower case, single spaces, no hyphens: *Half-Penny  Loaf* and *half penny loaf* are one name. */
 function plain(name: string): string {
-  return name
+  return requireWord('name', name)
     .slice(0, 80)
     .toLowerCase()
     .replace(/[-\s]+/g, ' ')

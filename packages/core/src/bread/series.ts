@@ -1,5 +1,5 @@
 import { bandOf } from '../bands/index.js'
-import { badOption } from '../error.js'
+import { badOption, requireFields } from '../error.js'
 import { loafWeight } from './loaf.js'
 import type { LoafQuestion } from './question.js'
 
@@ -25,7 +25,8 @@ export interface LoafYearWeight {
  * @throws PottleError as `loafWeight` does, and `bad-option` for years that run backwards
  * @example loafSeries({ coin: 'penny', kind: 'white', from: 1660, to: 1710, place: ['london', 'england', 'britain'] }).length   // 51
  */
-export function loafSeries({ from, to, coverage = 0.9, ...question }: SeriesQuestion): readonly LoafYearWeight[] {
+export function loafSeries(asked: SeriesQuestion): readonly LoafYearWeight[] {
+  const { from, to, coverage = 0.9, ...question } = requireFields('question', asked)
   for (const [parameter, year] of Object.entries({ from, to }))
     loafWeight({ ...question, year: Number.isInteger(year) ? year : refuse(parameter, year) })
   if (from > to) throw badOption('to', `${to} is before ${from}; the first year comes first`)
@@ -37,5 +38,5 @@ export function loafSeries({ from, to, coverage = 0.9, ...question }: SeriesQues
 }
 
 function refuse(parameter: string, year: number): never {
-  throw badOption(parameter, `${year} is not a year; give a whole number`)
+  throw badOption(parameter, `${String(year)} is not a year; give a whole number`)
 }

@@ -1,3 +1,4 @@
+import { badOption, requireFields, requireWord } from '../error.js'
 import { type CautionRow, cautions } from '../tables/index.js'
 import { deedKey, keysIn, nounKey } from './fold.js'
 import { heatIn, nameHeat, nameThing, nameWords } from './names.js'
@@ -82,6 +83,10 @@ function isTouched({ row, things, deeds }: (typeof keyed)[number], touched: Touc
  * @example cautionsFor({ things: ['a loin of veal'], heat: 'slack' }).map(({ id }) => id)   // ['slow-oven-meat']
  */
 export function cautionsFor(question: CautionQuestion): readonly Caution[] {
+  const { things = [], methods = [] } = requireFields('question', question)
+  if (!Array.isArray(things)) throw badOption('things', 'give a list of names')
+  if (!Array.isArray(methods)) throw badOption('methods', 'give a list of words')
+  for (const word of [...things, ...methods, question.text ?? '', question.heat ?? '']) requireWord('question', word)
   const touched = touchedBy(question)
   return keyed.filter((one) => isTouched(one, touched)).map(({ row }) => row)
 }

@@ -1,5 +1,5 @@
 import { type Band, bandOf, product, type Shape, sum, triangle, unknown } from '../bands/index.js'
-import { badOption } from '../error.js'
+import { badOption, requireFields } from '../error.js'
 import type { Spread } from '../tables/index.js'
 import { constantOf, hoursTo, leftAfter } from './cooling.js'
 import { requireNumber, requireOvenHeat, requirePositive, tidy, toCelsius } from './degrees.js'
@@ -97,6 +97,13 @@ function checkHours(hours: number): number {
   return hours
 }
 
+const mostPoints = 1000
+
+function checkPoints(points: number): number {
+  if (Number.isInteger(points) && points >= 2 && points <= mostPoints) return points
+  throw badOption('points', `${String(points)} is not a number of moments; give a whole number from 2 to ${mostPoints}`)
+}
+
 /**
  * A brick oven as it cools: T = room + (start - room) e^(-t/τ), with τ a band.
  *
@@ -107,6 +114,7 @@ function checkHours(hours: number): number {
  * @example brickOven({ start: 232.2, minutesAfter: 240 }).moment?.value.best   // 161.69…
  */
 export function brickOven(options: BrickOvenOptions = {}): BrickOven {
+  requireFields('options', options)
   const ambient = options.ambient === undefined ? bakehouse : requireOvenHeat('ambient', options.ambient)
   const { band: start, shape } = readStart(options)
   if (start.low <= ambient) throw badOption('start', `an oven of ${start.low} degC does not cool in a room of ${tidy(ambient)} degC`)
@@ -123,7 +131,7 @@ export function brickOven(options: BrickOvenOptions = {}): BrickOven {
     return { low: ends[0]!, best: ends[1]!, high: ends[2]!, coverage }
   }
   const curve = (hours: number, points = 25): readonly OvenMoment[] =>
-    Array.from({ length: points }, (_, i) => at((checkHours(hours) * i) / (points - 1)))
+    Array.from({ length: checkPoints(points) }, (_, i) => at((checkHours(hours) * i) / (points - 1)))
   const minutes = options.minutesAfter === undefined ? null : requireNumber('minutesAfter', options.minutesAfter)
   return {
     start,

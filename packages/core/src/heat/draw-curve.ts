@@ -1,3 +1,4 @@
+import { requireFields } from '../error.js'
 import type { BrickOven, OvenMoment } from './brick.js'
 import { allHeats } from './catalogue.js'
 import { requirePositive, toFahrenheit } from './degrees.js'
@@ -124,6 +125,7 @@ export function drawCoolingCurve(
   oven: BrickOven,
   { hours = 12, bakes = [], title = 'A brick oven as it cools', id = 'cooling' }: CoolingCurveOptions = {},
 ): string {
+  requireFields('oven', requireFields('oven', oven).start)
   requirePositive('hours', hours, 'hours')
   const frame = frameOf(hours, oven.start.high)
   const moments = oven.curve(hours, 49)

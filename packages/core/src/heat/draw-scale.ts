@@ -1,3 +1,4 @@
+import { requireFields } from '../error.js'
 import { allHeats, type OvenHeat } from './catalogue.js'
 import { toCelsius } from './degrees.js'
 import { bandForYear } from './find-heat.js'
@@ -82,7 +83,8 @@ function row(heat: OvenHeat, year: number | null, index: number, id: string): re
  * @throws PottleError `bad-option` for a year outside 1000 to 2100
  * @example drawHeatScale({ year: 1796 }).startsWith('<svg')   // true
  */
-export function drawHeatScale({ year: asked, title, id = 'heat-scale' }: HeatScaleOptions = {}): string {
+export function drawHeatScale(options: HeatScaleOptions = {}): string {
+  const { year: asked, title, id = 'heat-scale' } = requireFields('options', options)
   const year = readYear(asked)
   const heats = [...allHeats()].reverse()
   const bottom = top + rowHeight * heats.length + 6

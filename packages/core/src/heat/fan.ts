@@ -1,4 +1,4 @@
-import { badOption } from '../error.js'
+import { badOption, requireWord } from '../error.js'
 import { type FanRuleRow, fanRules } from '../tables/index.js'
 
 /** The rule that is used where none is named: 20 degC less. */
@@ -10,7 +10,7 @@ export function allFanRules(): readonly FanRuleRow[] {
 }
 
 function ruleOf(id: string): FanRuleRow {
-  const rule = fanRules.find((row) => row.id === id)
+  const rule = fanRules.find((row) => row.id === requireWord('fanRule', id))
   if (!rule)
     throw badOption(
       'fanRule',

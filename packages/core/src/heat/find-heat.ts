@@ -1,4 +1,5 @@
 import type { Band } from '../bands/index.js'
+import { requireFields, requireWord } from '../error.js'
 import { type Ends, method, widen } from './consensus.js'
 import { tidy, toCelsius } from './degrees.js'
 import { stepsOf, weakestOf } from './derivation.js'
@@ -104,7 +105,8 @@ const mostRemembered = 2000
  * @example findHeat('a slack oven', { year: 1796 }).heat.id   // 'slow'
  */
 export function findHeat(phrase: string, setting: HeatSetting = {}): HeatReading {
-  const year = readYear(setting.year)
+  requireWord('phrase', phrase)
+  const year = readYear(requireFields('setting', setting).year)
   const key = `${year}|${phrase}`
   const known = remembered.get(key)
   if (known) return known

@@ -1,4 +1,4 @@
-import { badOption, noAnswer } from '../error.js'
+import { badOption, noAnswer, requireFields } from '../error.js'
 import { type BrickOven, type BrickOvenOptions, brickOven } from './brick.js'
 import { requireOvenHeat, requirePositive, tidy } from './degrees.js'
 import { findHeat } from './find-heat.js'
@@ -47,7 +47,8 @@ interface Wanted {
   readonly high: number
 }
 
-function wantsOf({ heat, name }: Bake, year: number | undefined): Wanted {
+function wantsOf(bake: Bake, year: number | undefined): Wanted {
+  const { heat, name } = requireFields('bakes', bake)
   if (typeof name !== 'string' || name.trim() === '') throw badOption('name', 'every receipt needs a name')
   if (typeof heat === 'number') {
     const best = requireOvenHeat('heat', heat)

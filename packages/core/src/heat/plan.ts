@@ -1,4 +1,4 @@
-import { badOption, noAnswer } from '../error.js'
+import { badOption, noAnswer, requireFields } from '../error.js'
 import { type BakeFoodRow, bakeFoods, type Citation, doneness, type Spread } from '../tables/index.js'
 import { firstTerm } from './conduction.js'
 import { requireNumber, requireOvenHeat, requirePositive, tidy } from './degrees.js'
@@ -107,7 +107,7 @@ const round = (minutes: number): number => tidy(Math.round(minutes * 10) / 10)
  * @example bakePlan({ food: 'custard', from: { shape: 'tart', size: { diameter: 70, depth: 25 }, minutes: 30, celsius: 176.7 }, to: { shape: 'pie', size: { diameter: 220, depth: 35 } } }).minutes   // { early: 50.8, nominal: 55.4, late: 72.1 }
  */
 export function bakePlan(options: BakePlanOptions): BakePlan {
-  const { from, to, fan = false, fanRule = usualFanRule, contains = [] } = options
+  const { from, to, fan = false, fanRule = usualFanRule, contains = [] } = requireFields('options', options)
   if (!from || !to) throw badOption(from ? 'to' : 'from', 'give a dish with its shape and size')
   const food = foodOf(options.food)
   requirePositive('from.minutes', requireNumber('from.minutes', from.minutes), 'minutes')

@@ -73,6 +73,7 @@ export function coreTemperature(id: string): CoreTemperature {
  * @example coreFor([], ['egg'])?.degF[0]   // 160
  */
 export function coreFor(ids: readonly string[], inside: readonly Content[]): CoreTemperature | null {
+  if (!Array.isArray(inside as unknown)) throw badOption('contains', `give a list of ${contents.join(', ')}`)
   const unknown = inside.find((content) => !contents.includes(content))
   if (unknown !== undefined) throw badOption('contains', `"${String(unknown)}" is not known; give any of ${contents.join(', ')}`)
   const stated = [...ids, ...inside.map((content) => rowFor[content])].map(coreTemperature).filter(({ of }) => of === 'centre')

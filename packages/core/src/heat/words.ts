@@ -11,21 +11,21 @@ export interface Word {
 const mostCharacters = 1000
 
 /** Spellings that no rule below reaches. */
-const alike: Readonly<Record<string, string>> = {
-  houshold: 'household',
-  howshold: 'household',
-  howsholde: 'household',
-  housholde: 'household',
-  feirce: 'fierce',
-  fearce: 'fierce',
-  drawen: 'drawn',
-  skorching: 'scorching',
-  prety: 'pretty',
-  prettie: 'pretty',
-  verrie: 'very',
-  oue: 'oven',
-  souffle: 'soufflé',
-}
+const alike: ReadonlyMap<string, string> = new Map([
+  ['houshold', 'household'],
+  ['howshold', 'household'],
+  ['howsholde', 'household'],
+  ['housholde', 'household'],
+  ['feirce', 'fierce'],
+  ['fearce', 'fierce'],
+  ['drawen', 'drawn'],
+  ['skorching', 'scorching'],
+  ['prety', 'pretty'],
+  ['prettie', 'pretty'],
+  ['verrie', 'very'],
+  ['oue', 'oven'],
+  ['souffle', 'soufflé'],
+])
 
 const doubled = /([b-df-hj-np-tv-z])\1/g
 
@@ -37,7 +37,7 @@ const doubled = /([b-df-hj-np-tv-z])\1/g
  */
 export function keyOf(word: string): string {
   const plain = word.toLowerCase().replaceAll('ſ', 's').replaceAll('vv', 'w')
-  return (alike[plain] ?? plain)
+  return (alike.get(plain) ?? plain)
     .normalize('NFKD')
     .replace(/[̀-ͯ]/g, '')
     .replaceAll('v', 'u')
