@@ -1,48 +1,72 @@
-/** Requests a second and the 99th percentile beside a bare Hono route and bare node:http, in the same run, over loopback. */
-import { createServer } from 'node:http'
-import { createAdaptorServer } from '@hono/node-server'
-import { createApp } from '@pottle/api'
+/**
+ * Requests a second and the 99th percentile beside a bare Hono route and bare node:http, in the same run, over loopback, each server in a process
+ * of its own. The processor time that a request costs the server is told too: on a machine that does other work it is the steadier figure.
+ */
+import { fork } from 'node:child_process'
+import { fileURLToPath } from 'node:url'
 import autocannon from 'autocannon'
-import { Hono } from 'hono'
 import { median } from './measure.mjs'
 
-const conversion = '/v1/convert?phrase=a+pottle+of+cream&year=1690&place=london'
-const rounds = 5
+const one = '/v1/convert?phrase=a+pottle+of+cream&year=1690&place=london'
+const rounds = Number(process.env.ROUNDS ?? 7)
 const seconds = 2
 
-const bare = new Hono().get('/', (context) => context.json({ status: 'ok' }))
+const amounts = ['a', 'half a', 'two', 'iij', 'xij', 'three quarters of a', '3 1/2', 'five', 'seven', 'nine']
+const measures = ['pint', 'pound', 'quart', 'peck', 'gill', 'ounce', 'pottle', 'gallon', 'bushel', 'dram']
+const things = ['cream', 'flour', 'sugar', 'butter', 'ale', 'sack', 'almonds', 'currants', 'honey', 'vinegar']
 
-function listen(server) {
-  return new Promise((resolve) => server.listen(0, '127.0.0.1', () => resolve(server)))
+/** A thousand phrases, all different, as a kitchen's app would ask them. */
+const many = amounts.flatMap((amount, i) =>
+  measures.flatMap((measure, j) =>
+    things.map((thing, k) => {
+      const year = 1600 + ((i * 37 + j * 11 + k * 5) % 25) * 10
+      return { path: `/v1/convert?${new URLSearchParams({ phrase: `${amount} ${measure} of ${thing}`, year: String(year) })}` }
+    }),
+  ),
+)
+
+async function serve(kind) {
+  const child = fork(fileURLToPath(new URL('./served.mjs', import.meta.url)), [kind])
+  const { port } = await new Promise((resolve) => child.once('message', resolve))
+  const spent = () =>
+    new Promise((resolve) => {
+      child.once('message', ({ cpu }) => resolve(cpu))
+      child.send('cpu')
+    })
+  return { url: `http://127.0.0.1:${port}`, spent, end: () => child.kill() }
 }
 
-async function shoot(server, path, headers = {}) {
-  const { port } = server.address()
-  const result = await autocannon({ url: `http://127.0.0.1:${port}${path}`, connections: 32, duration: seconds, headers })
-  return { rate: result.requests.average, p99: result.latency.p99 }
+async function shoot({ url, spent }, options) {
+  const before = await spent()
+  const result = await autocannon({ url, connections: 32, duration: seconds, ...options })
+  const total = result.requests.total
+  if (result.non2xx > 0 && result['3xx'] !== total) throw new Error(`${result.non2xx} answers were faults`)
+  return { rate: result.requests.average, p99: result.latency.p99, cpu: ((await spent()) - before) / total }
 }
 
 export async function run() {
-  const http = await listen(createServer((_, response) => response.setHeader('content-type', 'application/json').end('{"status":"ok"}')))
-  const hono = await listen(createAdaptorServer({ fetch: bare.fetch }))
-  const pottle = await listen(createAdaptorServer({ fetch: createApp().fetch }))
-  const tag = (await fetch(`http://127.0.0.1:${pottle.address().port}${conversion}`)).headers.get('etag')
+  const [http, bare, pottle] = await Promise.all(['http', 'bare', 'pottle'].map(serve))
+  const etag = (await fetch(pottle.url + one)).headers.get('etag')
   const contenders = {
-    'bare node:http': () => shoot(http, '/'),
-    'bare Hono route': () => shoot(hono, '/'),
-    'a conversion': () => shoot(pottle, conversion),
-    'a conditional request': () => shoot(pottle, conversion, { 'if-none-match': tag }),
+    'bare node:http': () => shoot(http, {}),
+    'bare Hono route': () => shoot(bare, {}),
+    'a conditional request': () => shoot(pottle, { requests: [{ path: one, headers: { 'if-none-match': etag } }] }),
+    'one conversion, again': () => shoot(pottle, { requests: [{ path: one }] }),
+    'a thousand conversions': () => shoot(pottle, { requests: many }),
+    'a heat phrase': () => shoot(pottle, { requests: [{ path: '/v1/oven-heats?phrase=a+slack+oven&year=1690' }] }),
   }
   const seen = Object.fromEntries(Object.keys(contenders).map((name) => [name, []]))
   for (let round = 0; round < rounds; round++) for (const [name, shot] of Object.entries(contenders)) seen[name].push(await shot())
-  for (const server of [http, hono, pottle]) server.close()
+  for (const server of [http, bare, pottle]) server.end()
 
-  const rateOf = (name) => median(seen[name].map(({ rate }) => rate))
-  const p99Of = (name) => median(seen[name].map(({ p99 }) => p99))
-  const [rate, p99] = [rateOf('bare Hono route'), p99Of('bare Hono route')]
+  const middle = (name, field) => median(seen[name].map((row) => row[field]))
+  const least = (name) => Math.min(...seen[name].map(({ cpu }) => cpu))
+  const yard = 'bare Hono route'
   console.log(`api: medians of ${rounds} interleaved rounds of ${seconds} s, 32 connections, beside a bare Hono route`)
   for (const name of Object.keys(contenders)) {
-    const ratio = `${(rateOf(name) / rate).toFixed(2)} of its throughput, ${(p99Of(name) / p99).toFixed(1)} times its 99th percentile`
-    console.log(`  ${name.padEnd(22)} ${String(Math.round(rateOf(name))).padStart(7)} a second, p99 ${p99Of(name)} ms: ${ratio}`)
+    const [rate, p99] = [middle(name, 'rate'), middle(name, 'p99')]
+    const beside = `${(rate / middle(yard, 'rate')).toFixed(2)} of its throughput, ${(p99 / middle(yard, 'p99')).toFixed(1)} times its 99th percentile`
+    const cost = `${least(name).toFixed(0)} us of processor, at best (${(least(yard) / least(name)).toFixed(2)})`
+    console.log(`  ${name.padEnd(23)} ${String(Math.round(rate)).padStart(6)} a second, p99 ${p99} ms: ${beside}; ${cost}`)
   }
 }
