@@ -1,11 +1,9 @@
 /** What is said when something is wrong, where it is said, and what the process ends with. */
-import { mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { ask } from './ask.js'
 
-const folder = mkdtempSync(join(tmpdir(), 'pottle-'))
+const folder = tmpdir()
 const receipt = 'Take half a pint of cream, two eggs and a penny white loaf.'
 
 /** A command line divided at blanks, `_` standing for a blank in a word; what it ends with; what it must say. */

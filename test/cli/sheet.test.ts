@@ -1,9 +1,9 @@
 /** A receipt from a file, the standard input or our own shelf; plans as a command line has them; every form. */
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import * as core from '@pottle/core'
-import { describe, expect, test } from 'vitest'
+import { afterAll, describe, expect, test } from 'vitest'
 import { readDish } from '../../apps/cli/src/sheet/dish.js'
 import { readFixes, readLimit } from '../../apps/cli/src/sheet/fix.js'
 import { ask } from './ask.js'
@@ -12,6 +12,7 @@ const [tart] = core.demoReceipts
 const folder = mkdtempSync(join(tmpdir(), 'pottle-'))
 const file = join(folder, 'receipt.txt')
 writeFileSync(file, tart!.text)
+afterAll(() => rmSync(folder, { recursive: true }))
 const here = (name: string): string => join(folder, name)
 
 const sheet = (options: core.SheetOptions = {}): core.Sheet => core.workSheet(tart!.text, { year: '1690', ...options })

@@ -1,23 +1,26 @@
 /** The built command in a shell of its own. */
 import { spawnSync } from 'node:child_process'
-import { chmodSync, existsSync, mkdirSync, mkdtempSync, writeFileSync } from 'node:fs'
+import { chmodSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { demoReceipts } from '@pottle/core'
+import { afterAll } from 'vitest'
 
 export const built: string = fileURLToPath(new URL('../../apps/cli/dist/main.js', import.meta.url))
 if (!existsSync(built)) throw new Error('the command line is not built: run `npm run -s build` first')
 
 /** A folder with what the examples of the help speak of, and `pottle` on the path. */
 export const folder: string = mkdtempSync(join(tmpdir(), 'pottle-'))
+afterAll(() => rmSync(folder, { recursive: true }))
+
 const bin = join(folder, 'bin')
 mkdirSync(bin)
 writeFileSync(join(bin, 'pottle'), `#!/bin/sh\nexec '${process.execPath}' '${built}' "$@"\n`)
 chmodSync(join(bin, 'pottle'), 0o755)
 writeFileSync(join(folder, 'receipt.txt'), demoReceipts[0]!.text)
 
-const phrases = ['a pottle of cream', 'half a peck of fine flour', 'ten eggs, leaving out four of the whites', 'a gill of yeast']
+const phrases = ['a pottle of cream', 'half a peck of fine flour', 'two ounces of mace', 'a gill of yeast']
 
 /** Lines of a corpus: some phrases with some years, over and over; where it is not clean, a bad line now and then. */
 export function corpus(lines: number, clean = false): string {
