@@ -88,16 +88,25 @@ function work(reading: Reading, { setting, coverage, quantity, standard }: Check
 const remembered = new Map<string, Resolved>()
 const mostRemembered = 20_000
 
-function keyOf(reading: Reading, checked: Checked): string {
-  const { setting, coverage, quantity, standard } = checked
-  const { ratio } = numberOf(reading.amount)
-  const said = `${reading.kind}|${reading.measure}|${reading.thing}|${reading.qualifier}|${reading.standard ?? ''}|${reading.part ?? ''}|${reading.describing ?? ''}|${ratio}`
-  return `${said}|${setting.year}|${setting.places[0]}|${coverage}|${quantity ?? ''}|${standard ?? ''}`
+/** Eggs are counted in the value itself, so their number belongs to the question. */
+function eggsSaid({ eggs, amount, thing }: Reading): string {
+  if (!eggs && thing !== 'egg') return ''
+  return `${eggs?.whole},${eggs?.yolks},${eggs?.whites},${amount?.low},${amount?.high}`
 }
 
-/** Readings whose value depends on more than measure, thing, qualifier and setting can't be remembered under those. */
+function keyOf(reading: Reading, checked: Checked): string {
+  const { setting, coverage, quantity, standard } = checked
+  const { kind, measure, thing, qualifier } = reading
+  const { ratio } = numberOf(reading.amount)
+  const said = `${kind}|${measure}|${thing}|${qualifier}|${reading.standard ?? ''}|${reading.part ?? ''}|${reading.describing ?? ''}|${ratio}`
+  return `${said}|${eggsSaid(reading)}|${setting.year}|${setting.places[0]}|${coverage}|${quantity ?? ''}|${standard ?? ''}`
+}
+
+const rememberable: ReadonlySet<Reading['kind']> = new Set(['measured', 'counted', 'priced', 'eggparts'])
+
+/** Readings that point at another one can't be remembered under their own words. */
 function plain(reading: Reading): boolean {
-  return (reading.kind === 'measured' || reading.kind === 'priced') && !reading.reference && !reading.eggs
+  return rememberable.has(reading.kind) && !reading.reference && !reading.parts
 }
 
 /**
