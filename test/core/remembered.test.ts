@@ -7,7 +7,6 @@ const alike: readonly (readonly [string, string])[] = [
   ['ten eggs, leaving out four of the whites', 'ten eggs, leaving out two of the whites'],
   ['the yolks of four eggs', 'the whites of four eggs'],
   ['a penny white loaf', 'a penny brown loaf'],
-  ['a pint of brown sugar', 'a pint of loaf sugar'],
   ['a wine pint of milk', 'an ale pint of milk'],
   ['two or three pints of milk', 'two or six pints of milk'],
   ['the juice of a lemon', 'the peel of a lemon'],
@@ -21,6 +20,12 @@ test.each(alike)('%s is not %s', (one, other) => {
   // Asked again, now from memory, each is what it was.
   expect(convert(one, setting).value).toEqual(first)
   expect(convert(other, setting).value).toEqual(second)
+})
+
+test('what describes a thing is part of the question', () => {
+  const grams = (phrase: string): number => convert(phrase, { year: 1750, to: 'g' }).value.best
+  expect(grams('a pint of brown sugar')).not.toBe(grams('a pint of loaf sugar'))
+  expect(grams('a pint of brown sugar')).toBe(grams('a pint of brown sugar'))
 })
 
 test('the same phrase in another year, place or coverage is another question', () => {
