@@ -13,7 +13,7 @@ import { type CoinIssueRow, type CoinRow, coins, findGood, holds, type Quantity,
 import { constant, heapOn, thicknessOf } from './coin-size.js'
 import { byKey, keyOf } from './name.js'
 import type { Question, Sense, SenseKind } from './sense.js'
-import { insisted, sayFactor, stepFor, type Weighed, weighSpells } from './spell.js'
+import { insisted, sayFactor, stepFor, type Weighed, weighSpells, yearsSaid } from './spell.js'
 
 const index = byKey(coins)
 
@@ -94,8 +94,9 @@ function senseOf({ row: issue, weight }: Weighed<CoinIssueRow>, use: Use, thing:
 function notCurrent({ label, issues }: CoinRow, { setting }: Question): PottleError {
   const { year } = setting.moments[Math.floor(setting.moments.length / 2)]!
   const current = coins.filter((coin) => coin.issues.some((issue) => holds(issue, year, setting.places))).map((coin) => coin.label)
-  const years = issues.map((issue) => `${issue.years![0]} to ${issue.years![1]}${issue.place ? ` in ${issue.place}` : ''}`)
-  return noAnswer('year', `no ${label} was current in ${year}; it is known from ${years.join(', ')}. Current then: ${current.join(', ')}`)
+  const places = [...new Set(issues.map(({ place }) => place))]
+  const known = places.map((place) => `${yearsSaid(issues.filter((issue) => issue.place === place))}${place ? ` in ${place}` : ''}`)
+  return noAnswer('year', `no ${label} was current in ${year}; it is known from ${known.join(', ')}. Current then: ${current.join(', ')}`)
 }
 
 /**
