@@ -15,9 +15,18 @@ import { insisted, notThen, stepFor, thingOf, type Weighed, weighSpells } from '
 
 const index = byKey(vessels)
 
-function vesselIn({ reading }: Question): VesselRow | undefined {
-  const asked = reading.kind === 'measured' || reading.kind === 'comparison'
-  return asked && reading.measure ? index.get(keyOf(reading.measure)) : undefined
+interface Named {
+  readonly vessel: VesselRow
+  /** The word in front belongs to the name: *a large wine-glass*, *a good pinch*. */
+  readonly qualified: boolean
+}
+
+function vesselIn({ reading: { kind, measure, qualifier } }: Question): Named | undefined {
+  if (!measure || (kind !== 'measured' && kind !== 'comparison')) return undefined
+  const plain = index.get(keyOf(measure))
+  const own = qualifier && plain ? index.get(keyOf(`${qualifier} ${measure}`)) : undefined
+  const vessel = own ?? plain
+  return vessel && { vessel, qualified: own !== undefined }
 }
 
 /** How a measure of this thing was heaped: as the words say, else as the time did. Nothing for liquids and for hands. */
@@ -84,10 +93,11 @@ export const vessel: SenseKind = {
   name: 'vessel',
   answers: (question) => !question.measure && vesselIn(question) !== undefined,
   senses: (question) => {
-    const row = vesselIn(question)!
+    const { vessel: row, qualified } = vesselIn(question)!
     if (row.spells.length === 0) throw unsized(row)
+    const senses = pairs(row, question, thingOf(question)).map((sense) => (qualified ? { ...sense, qualified } : sense))
     return insisted(
-      [...pairs(row, question, thingOf(question))].sort((a, b) => b.likelihood - a.likelihood),
+      senses.sort((a, b) => b.likelihood - a.likelihood),
       question,
     )
   },
