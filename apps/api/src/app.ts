@@ -8,6 +8,7 @@ import { limitRate } from './http/limit.js'
 import { type LogEntry, logRequests } from './http/log.js'
 import { answerUnrouted } from './http/methods.js'
 import { ProblemError, problem, problemFrom } from './http/problem.js'
+import { keepRecent } from './http/recent.js'
 import { respond, respondWithProblem, setCommonHeaders } from './http/respond.js'
 import { mount, type Route } from './http/route.js'
 import { pages } from './pages/index.js'
@@ -93,12 +94,13 @@ export function createApp({
 }: AppOptions = {}): Hono {
   const app = new Hono()
   const routes = routesFor(ready)
+  const recent = keepRecent()
   const describe = once(async () => (await import('./openapi/index.js')).describeRoutes(routes, version))
   const document = once(async () => JSON.stringify(await describe()))
 
   if (log) app.use(logRequests(log))
   if (requestsPerMinute) app.use('/v1/*', limitRate(requestsPerMinute, proxies))
-  for (const route of routes) mount(app, route, { bodySeconds })
+  for (const route of routes) mount(app, route, { bodySeconds, recent })
   const kept = { ...keptForRelease(), 'content-type': 'application/json' }
   app.get('/openapi.json', async (context) => notModified(context, kept) ?? respond(context, await document(), 200, kept))
   app.route('/', embeds)

@@ -5,6 +5,7 @@ import { isKnown, keptForRelease } from './cache.js'
 import type { Exact } from './exact.js'
 import { negotiate } from './negotiate.js'
 import { badParameter, ProblemError, type ProblemKind, problem } from './problem.js'
+import type { Recent } from './recent.js'
 import { type Headers, send, withCommon } from './respond.js'
 
 /** A body in one media type. */
@@ -104,25 +105,44 @@ function headersFor({ method, passing, answer: { media } }: Route): ReadonlyMap<
   return new Map(types.map((type) => [type, withCommon({ ...keeping(type), 'content-type': contentType(type), ...media[type]!.headers })]))
 }
 
-/** By when a body that is read as a whole has to be there, in seconds. */
-export interface Patience {
+/** What the routes of an app share. */
+export interface Shared {
+  /** By when a body that is read as a whole has to be there, in seconds. */
   readonly bodySeconds: number
+  readonly recent: Recent
+}
+
+const isText = (answer: unknown): answer is string => typeof answer === 'string'
+
+/** What was asked of a server: the address without scheme and host, and the form of the answer. */
+function askedOf({ req: { url } }: Context, media: string): string {
+  return `${media} ${url.slice(url.indexOf('/', 8))}`
 }
 
 /** Hangs a route on the app. What needs no waiting is answered without a promise, which saves a turn of the event loop. */
-export function mount(app: Hono, one: Route, { bodySeconds }: Patience): void {
+export function mount(app: Hono, one: Route, { bodySeconds, recent }: Shared): void {
   const types = Object.keys(one.answer.media) as [string, ...string[]]
   const headers = headersFor(one)
   const keeps = one.method === 'get' && !one.passing
+  const handle = (context: Context, media: string) => {
+    const query = check(one.query, queryOf(context))
+    const path = one.pathParameters ? check(one.pathParameters, context.req.param()) : {}
+    return one.handle({ query, path, media, context, read: (schema) => readJson(context, schema, bodySeconds) })
+  }
   app[one.method](one.path.replaceAll(/\{(\w+)\}/g, ':$1'), (context) => {
     const media = negotiate(context, types)
     const own = headers.get(media)!
     if (keeps && isKnown(context, own)) return send(context, null, 304, own)
-    const finish = (answer: unknown): Response =>
-      answer instanceof Response ? answer : send(context, typeof answer === 'string' ? answer : JSON.stringify(answer), 200, own)
-    const query = check(one.query, queryOf(context))
-    const path = one.pathParameters ? check(one.pathParameters, context.req.param()) : {}
-    const answer = one.handle({ query, path, media, context, read: (schema) => readJson(context, schema, bodySeconds) })
+    const asked = keeps ? askedOf(context, media) : ''
+    const kept = keeps ? recent.get(asked) : undefined
+    if (kept !== undefined) return send(context, kept, 200, own)
+    const finish = (answer: unknown): Response => {
+      if (answer instanceof Response) return answer
+      const text = isText(answer) ? answer : JSON.stringify(answer)
+      if (keeps) recent.keep(asked, text)
+      return send(context, text, 200, own)
+    }
+    const answer = handle(context, media)
     return answer instanceof Promise ? (answer.then(finish) as Promise<Response>) : finish(answer)
   })
 }
