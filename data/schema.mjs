@@ -2,7 +2,7 @@
  * What a row of each table must look like, for the checker alone: nothing here runs in the library.
  *
  * A table without a shape of its own here is held to the general rules of `tools/faults.mjs`, and the compiler holds every table to its
- * type in `packages/core/src/tables/schema.ts`.
+ * type in `packages/core/src/tables/schema/`.
  */
 import { z } from 'zod'
 

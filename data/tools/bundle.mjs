@@ -21,7 +21,7 @@ const write = (name, text) => {
 
 for (const [name, type] of Object.entries(tables)) {
   const json = readFileSync(new URL(`${name}.json`, data), 'utf8').trim()
-  write(name, `import type { ${type} } from '../schema.js'\n\nexport const ${camel(name)}: readonly ${type}[] = ${json}\n`)
+  write(name, `import type { ${type} } from '../schema/index.js'\n\nexport const ${camel(name)}: readonly ${type}[] = ${json}\n`)
 }
 const { version } = JSON.parse(readFileSync(new URL('package.json', data), 'utf8'))
 write('version', `export const dataset: string = '${version}'\n`)

@@ -1,15 +1,17 @@
 // Writes datapackage.json, the description of the tables as a Frictionless Data Package (https://datapackage.org), from the row types and
-// their comments in packages/core/src/tables/schema.ts: `node data/tools/describe.mjs`. Run it after a table or a field is added.
-import { readFileSync, writeFileSync } from 'node:fs'
+// their comments in packages/core/src/tables/schema/: `node data/tools/describe.mjs`. Run it after a table or a field is added.
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import ts from 'typescript'
 import { tables } from './tables.mjs'
 
 const data = new URL('../', import.meta.url)
-const schema = new URL('../../packages/core/src/tables/schema.ts', import.meta.url)
+const schema = new URL('../../packages/core/src/tables/schema/', import.meta.url)
 
-const tree = ts.createSourceFile('schema.ts', readFileSync(schema, 'utf8'), ts.ScriptTarget.Latest, true)
-const interfaces = new Map(tree.statements.filter(ts.isInterfaceDeclaration).map((node) => [node.name.text, node]))
-const aliases = new Map(tree.statements.filter(ts.isTypeAliasDeclaration).map((node) => [node.name.text, node.type]))
+const types = readdirSync(schema)
+  .map((file) => ts.createSourceFile(file, readFileSync(new URL(file, schema), 'utf8'), ts.ScriptTarget.Latest, true))
+  .flatMap(({ statements }) => statements)
+const interfaces = new Map(types.filter(ts.isInterfaceDeclaration).map((node) => [node.name.text, node]))
+const aliases = new Map(types.filter(ts.isTypeAliasDeclaration).map((node) => [node.name.text, node.type]))
 
 /** What fields of the same name mean in every table, where the type has no comment on them. */
 const common = {
@@ -24,7 +26,8 @@ const common = {
 }
 
 const commentOf = (node) => {
-  const [comment] = ts.getJSDocCommentsAndTags(node)
+  // The nearest: above the first type of a file stands the comment on the file.
+  const comment = ts.getJSDocCommentsAndTags(node).at(-1)
   return comment ? ts.getTextOfJSDocComment(comment.comment)?.replace(/\s+/g, ' ') : undefined
 }
 
@@ -35,14 +38,14 @@ function fieldType(type) {
   if (inner.kind === ts.SyntaxKind.NumberKeyword) return 'number'
   if (inner.kind === ts.SyntaxKind.BooleanKeyword) return 'boolean'
   if (inner.kind === ts.SyntaxKind.StringKeyword) return 'string'
-  const named = ts.isTypeReferenceNode(inner) ? aliases.get(inner.typeName.getText(tree)) : undefined
+  const named = ts.isTypeReferenceNode(inner) ? aliases.get(inner.typeName.getText()) : undefined
   return named ? fieldType(named) : 'object'
 }
 
 function fieldsOf(typeName) {
   const node = interfaces.get(typeName)
-  if (!node) throw new Error(`schema.ts has no interface ${typeName}; data/tools/tables.mjs names it`)
-  const inherited = (node.heritageClauses ?? []).flatMap(({ types }) => types.flatMap((one) => fieldsOf(one.expression.getText(tree))))
+  if (!node) throw new Error(`packages/core/src/tables/schema/ has no interface ${typeName}; data/tools/tables.mjs names it`)
+  const inherited = (node.heritageClauses ?? []).flatMap(({ types }) => types.flatMap((one) => fieldsOf(one.expression.getText())))
   const own = node.members.filter(ts.isPropertySignature).map((member) => {
     const name = member.name.text
     const description = commentOf(member) ?? common[name]

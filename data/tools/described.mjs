@@ -16,7 +16,11 @@ export function findDescriptionFaults(description, tables, version) {
     if (!fields) return [{ table, row: '(table)', said: `datapackage.json does not describe it: ${mend}` }]
     const unknown = new Map(rows.flatMap((row) => Object.keys(row).flatMap((field) => (fields.has(field) ? [] : [[field, row]]))))
     return [...unknown].map(([field, row]) =>
-      say(table, row, `datapackage.json does not describe the field "${field}": add it to its type in schema.ts and ${mend}`),
+      say(
+        table,
+        row,
+        `datapackage.json does not describe the field "${field}": add it to its type in packages/core/src/tables/schema/ and ${mend}`,
+      ),
     )
   })
   for (const name of described.keys())

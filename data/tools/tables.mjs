@@ -1,4 +1,4 @@
-/** Every table of data/ and the type of its rows in packages/core/src/tables/schema.ts. */
+/** Every table of data/ and the type of its rows in packages/core/src/tables/schema/. */
 export const tables = {
   places: 'PlaceRow',
   standards: 'StandardRow',

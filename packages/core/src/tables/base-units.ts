@@ -1,4 +1,4 @@
-import type { Quantity } from './schema.js'
+import type { Quantity } from './schema/index.js'
 
 /** The base unit that values of a quantity are stated in. */
 export const baseUnits: Readonly<Record<Quantity, string>> = {

@@ -1,5 +1,5 @@
 import { Decimal } from 'decimal.js'
-import type { Quantity } from './schema.js'
+import type { Quantity } from './schema/index.js'
 
 const Exact = Decimal.clone({ precision: 40 })
 

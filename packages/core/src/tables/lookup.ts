@@ -2,7 +2,7 @@ import { goods } from './rows/goods.js'
 import { measures } from './rows/measures.js'
 import { sources } from './rows/sources.js'
 import { standards } from './rows/standards.js'
-import type { Dated, GoodRow, MeasureRow, SourceRow, StandardRow } from './schema.js'
+import type { Dated, GoodRow, MeasureRow, SourceRow, StandardRow } from './schema/index.js'
 
 /** By id and by every other name; an id wins over another row's name. */
 function byName<Row extends { readonly id: string; readonly names: readonly string[] }>(rows: readonly Row[]): ReadonlyMap<string, Row> {

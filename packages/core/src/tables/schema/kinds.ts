@@ -1,0 +1,19 @@
+/** What can be measured, and the kinds of measure that measure it. */
+
+export type Quantity = 'mass' | 'volume' | 'count' | 'length' | 'time' | 'temperature' | 'ratio'
+
+export type MeasureKind =
+  | 'weight'
+  | 'capacity'
+  | 'count'
+  | 'egg'
+  | 'loaf'
+  | 'vessel'
+  | 'comparison'
+  | 'coin'
+  | 'piece'
+  | 'pennyworth'
+  | 'time'
+  | 'length'
+  | 'consistency'
+  | 'temperature'
