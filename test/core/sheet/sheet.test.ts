@@ -1,4 +1,5 @@
 import { workSheet } from '@core/sheet'
+import { convert } from '@pottle/core'
 import { describe, expect, test } from 'vitest'
 import { stretchesOf } from '../../../packages/core/src/sheet/marks.js'
 import { almondTart, bunsBy, lineOf, seedBuns, tartBy } from './ask.js'
@@ -163,6 +164,14 @@ describe('eggs', () => {
     expect(mine.eggs).toMatchObject({ whole: 2, yolks: 2, cracked: 4 })
     expect(mine.fixed[0]).toMatchObject({ value: '44 g in its shell', lines: [4] })
   })
+
+  test.each(['ten eggs', 'six yolks of eggs', 'eight eggs, leaving out four of the whites'])(
+    '%s are the same eggs on a sheet as in an answer',
+    (phrase) => {
+      const line = workSheet(phrase, { year: 1830, plan: { eggClass: 'egg-uk-m' } }).lines[0]!
+      expect(line.working!.text).toBe(convert(phrase, { year: 1830 }).modern.find(({ unit }) => unit === 'egg-uk-m')!.text)
+    },
+  )
 
   test('less than half of one is weighed', () => {
     const { lines, eggs } = workSheet('Take the yolk of an egg.', { year: 1790, plan: { scale: 0.1 } })

@@ -1,3 +1,4 @@
+export { type Cracked, crack, type EggCount, eggOf, type OwnEgg, sayEggs, sayParts, some } from './crack.js'
 export { modernEggs } from './eggs.js'
 export { inModernUnits, type ModernValue } from './modern.js'
 export { kitchenNumber, type Rounded, roundForKitchen } from './rounding.js'

@@ -1,7 +1,7 @@
 /** What a cook measures off for one line, in the plan's units. */
 import { scaleBand } from '../bands/index.js'
+import { type Cracked, crack, type OwnEgg, sayEggs } from '../modern/index.js'
 import type { EggParts } from '../reading/index.js'
-import { type Cracked, crack, type OwnEgg, sayEggs } from './eggs.js'
 import type { Kernel } from './kernel.js'
 import type { CheckedPlan } from './plan.js'
 import { inFractions, roundWithin } from './rounding.js'
