@@ -47,6 +47,8 @@ function unknownMeasure(reading: Reading): PottleError {
 
 function sensesOf(question: Question): { kind: SenseKind; senses: readonly Sense[] } {
   const { reading } = question
+  const contradiction = reading.contradiction ?? reading.reference?.contradiction
+  if (contradiction) throw noAnswer('phrase', contradiction)
   if (reading.kind === 'vague') throw noAnswer('phrase', 'these words name a thing but no amount; say how many or how much')
   const kind = kindFor(question)
   if (!kind) throw unknownMeasure(reading)

@@ -90,7 +90,7 @@ const mostRemembered = 20_000
 
 /** Eggs are counted in the value itself, so their number belongs to the question. */
 function eggsSaid({ eggs, amount, thing }: Reading): string {
-  if (!eggs && thing !== 'egg') return ''
+  if (!eggs && !thing?.endsWith('egg')) return ''
   return `${eggs?.whole},${eggs?.yolks},${eggs?.whites},${amount?.low},${amount?.high}`
 }
 

@@ -139,6 +139,10 @@ describe('the words of a receipt', () => {
     expect(ids({ text: custard })).toEqual(expect.arrayContaining(['egg-dishes', 'raw-milk', 'cherry-laurel', 'copper', 'danger-zone']))
   })
 
+  test('name the eggs of a goose and no goose', () => {
+    expect(ids({ text: 'Beat six goose eggs with a little flour.' })).toEqual(ids({ things: ['egg'] }))
+  })
+
   test('must name a thing from end to end', () => {
     expect(ids({ text: 'Stir in the fresh butter and leave the pan.' })).toEqual([])
     expect(ids({ text: 'They ruefully led the party; many yewers came.' })).toEqual([])

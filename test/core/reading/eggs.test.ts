@@ -1,4 +1,6 @@
-import { readPhrase } from '@core/reading'
+import { readPhrase, readReceipt } from '@core/reading'
+import { workSheet } from '@core/sheet'
+import { convert, PottleError } from '@pottle/core'
 import { expect, test } from 'vitest'
 
 /** Whole eggs, yolks without their white, whites without their yolk. */
@@ -40,6 +42,64 @@ test.each<[string, [number, number, number]]>([
   ['eggs, 5', [5, 0, 0]],
 ])('%s', (phrase, [whole, yolks, whites]) => {
   expect(readPhrase(phrase)).toMatchObject({ thing: 'egg', measure: 'none', eggs: { whole, yolks, whites } })
+})
+
+/** Whose eggs they are, in every order of the words. */
+test.each<[string, string, [number, number, number]]>([
+  ["a pullet's egg", 'pullet egg', [1, 0, 0]],
+  ["two pullets' eggs", 'pullet egg', [2, 0, 0]],
+  ['three eggs of a pullet', 'pullet egg', [3, 0, 0]],
+  ['a dozen of turkey eggs', 'turkey egg', [12, 0, 0]],
+  ["the whites of three turkey's eggs", 'turkey egg', [0, 0, 3]],
+  ['the yolks of six goose eggs', 'goose egg', [0, 6, 0]],
+  ['vj egges of the goose', 'goose egg', [6, 0, 0]],
+  ['ducks eggs, four', 'duck egg', [4, 0, 0]],
+  ['ten duck eggs, leaving out four of the whites', 'duck egg', [6, 4, 0]],
+  ['four pigeons eggs', 'pigeon egg', [4, 0, 0]],
+  ["twelve plovers' eggs", 'plover egg', [12, 0, 0]],
+  ['eight guinea fowl eggs, leaving out three whites', 'guinea fowl egg', [5, 3, 0]],
+  ['six eggs of guinea fowls', 'guinea fowl egg', [6, 0, 0]],
+  ['six hen eggs', 'egg', [6, 0, 0]],
+])('%s', (phrase, thing, [whole, yolks, whites]) => {
+  expect(readPhrase(phrase)).toMatchObject({ thing, measure: 'none', eggs: { whole, yolks, whites } })
+})
+
+test('an egg in a likeness is no egg that goes in', () => {
+  const { measures } = readReceipt('Make them up in balls as big as a pigeons egg; then take two eggs. Boil it till it is like an egg.')
+  expect(measures.map(({ phrase }) => phrase)).toEqual(['two eggs'])
+})
+
+test('an egg or two is a range', () => {
+  expect(readPhrase('an egg or two')).toMatchObject({ amount: { low: 1, high: 2 } })
+})
+
+test('half the whites left out of yolks leave the other half in', () => {
+  expect(readPhrase('the yolks of eight eggs, leaving out half the whites')).toMatchObject({ eggs: { whole: 4, yolks: 4, whites: 0 } })
+})
+
+/** Nobody can leave out six whites of four eggs. */
+test.each(['four eggs, leaving out six whites', 'four eggs but six whites', 'two duck eggs, the whites of three left out'])(
+  '%s contradicts itself',
+  (phrase) => {
+    const reading = readPhrase(phrase)
+    expect(reading.eggs).toBeNull()
+    expect(reading.contradiction).toMatch(/can't be (?:left out|kept) of \d eggs; give at most as many as there are/)
+    expect(() => convert(phrase, { year: 1700 })).toThrow(PottleError)
+  },
+)
+
+test('a contradiction spoils neither the rest of a receipt nor what does not lean on it', () => {
+  const { lines } = workSheet('Take four eggs, leaving out six whites, a pint of cream, and the weight of the eggs in sugar.', {
+    year: 1700,
+  })
+  expect(lines.map(({ working }) => working !== null)).toEqual([false, true, false])
+  expect(lines[0]!.note).toContain("6 whites can't be left out of 4 eggs")
+  expect(lines[2]!.note).toContain("6 whites can't be left out of 4 eggs")
+})
+
+test('the other pan of the scale may hold the eggs of any bird', () => {
+  const of = (phrase: string) => convert(phrase, { year: 1800 }).value.best
+  expect(of('the weight of six goose eggs in sugar') / of('the weight of six eggs in sugar')).toBeGreaterThan(3)
 })
 
 test('the amount is the number that the words begin with', () => {

@@ -24,6 +24,7 @@ export const FoundMeasure = named(
     things: z.array(z.string()).optional().describe('Every thing that the amount is stated of, where there are several.'),
     each: z.boolean().optional().describe('True where the amount holds for each of the things.'),
     standard: z.string().optional().describe('The standard that the words name: `wine`, `troy`.'),
+    contradiction: z.string().optional().describe("Why the words can't all be true; no figure is then given for them."),
   }),
 )
 

@@ -3,7 +3,7 @@ import { z } from 'zod'
 import { ReadingRequest, ReceiptReading } from '../contract/index.js'
 import { route } from '../http/route.js'
 
-function found({ start, end, phrase, kind, amount, measure, thing, qualifier, eggs, part, things, each, standard }: Found) {
+function found({ start, end, phrase, kind, amount, measure, thing, qualifier, eggs, part, things, each, standard, contradiction }: Found) {
   return {
     start,
     end,
@@ -18,6 +18,7 @@ function found({ start, end, phrase, kind, amount, measure, thing, qualifier, eg
     ...(things === undefined ? {} : { things: [...things] }),
     ...(each === undefined ? {} : { each }),
     ...(standard === undefined ? {} : { standard }),
+    ...(contradiction === undefined ? {} : { contradiction }),
   }
 }
 

@@ -1,6 +1,6 @@
 import { badOption, requireFields, requireWord } from '../error.js'
 import { type CautionRow, cautions } from '../tables/index.js'
-import { deedKey, keysIn, nounKey } from './fold.js'
+import { deedKey, deedsIn, namesIn, nounKey } from './fold.js'
 import { heatIn, nameHeat, nameThing, nameWords } from './names.js'
 
 /** A danger that a receipt touches, with what to do about it and who says so. */
@@ -48,12 +48,8 @@ function touchedBy(question: CautionQuestion): Touched {
   for (const method of question.methods ?? []) touched.deeds.add(deedKey(method))
   const heat = question.heat === undefined ? undefined : nameHeat(question.heat)
   if (heat) touched.heats.add(heat)
-  const { nouns, deeds } = keysIn(question.text ?? '')
-  for (const noun of nouns) {
-    const named = nameWords(noun)
-    if (named) add(named.things, named.classes)
-  }
-  for (const deed of deeds) {
+  for (const named of namesIn(question.text ?? '', nameWords)) add(named.things, named.classes)
+  for (const deed of deedsIn(question.text ?? '')) {
     touched.deeds.add(deed)
     const spoken = heatIn(deed)
     if (spoken) touched.heats.add(spoken)

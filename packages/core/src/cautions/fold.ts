@@ -26,20 +26,38 @@ export function deedKey(deed: string): string {
   return wordsOf(deed).join(' ')
 }
 
+/** Every stretch of up to six words, the longest first, from each word on. The work grows with the length of the text alone. */
+function* stretches(words: readonly string[], start: number): Generator<{ readonly key: string; readonly end: number }> {
+  for (let end = Math.min(start + longest, words.length); end > start; end--) yield { key: words.slice(start, end).join(' '), end }
+}
+
 /**
- * Every run of up to six words of a text, as nouns and as deeds. The work grows with the length of the text alone.
+ * What a text names: at each word the longest name that begins there, and nothing inside it. A goose egg is no goose.
  *
- * @example keysIn('Two laurel leaves').nouns.has('laurel leaf')   // true
+ * @param named what a key names, if anything
+ * @example namesIn('Two laurel leaves', (key) => (key === 'laurel leaf' ? key : undefined))   // ['laurel leaf']
  */
-export function keysIn(text: string): { readonly nouns: ReadonlySet<string>; readonly deeds: ReadonlySet<string> } {
-  const words = wordsOf(text)
-  const stems = words.map(singular)
-  const nouns = new Set<string>()
-  const deeds = new Set<string>()
-  for (let start = 0; start < words.length; start++)
-    for (let end = start + 1; end <= Math.min(start + longest, words.length); end++) {
-      nouns.add(stems.slice(start, end).join(' '))
-      deeds.add(words.slice(start, end).join(' '))
+export function namesIn<Named>(text: string, named: (key: string) => Named | undefined): readonly Named[] {
+  const words = wordsOf(text).map(singular)
+  const found: Named[] = []
+  for (let start = 0; start < words.length; ) {
+    let next = start + 1
+    for (const { key, end } of stretches(words, start)) {
+      const name = named(key)
+      if (name === undefined) continue
+      found.push(name)
+      next = end
+      break
     }
-  return { nouns, deeds }
+    start = next
+  }
+  return found
+}
+
+/** Every run of words of a text that may be a deed. */
+export function deedsIn(text: string): ReadonlySet<string> {
+  const words = wordsOf(text)
+  const deeds = new Set<string>()
+  for (let start = 0; start < words.length; start++) for (const { key } of stretches(words, start)) deeds.add(key)
+  return deeds
 }

@@ -1,4 +1,4 @@
-import { cautions, findGood, type GoodRow, goods, type HeatRelationRow, heatRelations, heats } from '../tables/index.js'
+import { cautions, eggs, findGood, type GoodRow, goods, type HeatRelationRow, heatRelations, heats } from '../tables/index.js'
 import { deedKey, nounKey } from './fold.js'
 
 /** What a named thing stands for in the table: the key of its name, the id of its good and its classes. */
@@ -10,6 +10,9 @@ export interface Named {
 const goodsByKey = new Map<string, GoodRow>()
 for (const row of goods) for (const name of row.names) if (!goodsByKey.has(nounKey(name))) goodsByKey.set(nounKey(name), row)
 for (const row of goods) goodsByKey.set(nounKey(row.id), row)
+// Eggs of any bird are eggs.
+for (const name of eggs.flatMap(({ names }) => names))
+  if (!goodsByKey.has(nounKey(name))) goodsByKey.set(nounKey(name), goodsByKey.get('egg')!)
 
 const plain = new Set(cautions.flatMap((row) => row.touches.things ?? []).map(nounKey))
 

@@ -1,4 +1,5 @@
 import { amountAt } from './amount.js'
+import { eggNamed } from './egg-clauses.js'
 import type { Line } from './line.js'
 import { longestName } from './lookup.js'
 import { withArticle } from './size.js'
@@ -71,6 +72,7 @@ export function weightOfAt(context: Context, start: number): Statement | null {
   if (amount === null) return weightOfThing(context, start, at)
   let end = line.is(amount.end, Role.White | Role.Yolk) ? amount.end : pastDescribing(line, amount.end)
   let measure: string
+  let bird: string | null = null
   let { low, high } = amount
   const coin = longestName(line, end, 'coin')
   if (coin !== null) {
@@ -87,11 +89,13 @@ export function weightOfAt(context: Context, start: number): Statement | null {
   } else {
     const white = line.is(end, Role.White | Role.Yolk) ? end : parts
     if (white === end && line.at(end + 1) === the.of) end = pastDescribing(line, end + 2)
-    if (!line.is(end, Role.Egg)) return null
+    const egg = eggNamed(line, end)
+    if (egg === null) return null
     measure = white < 0 ? 'weight-of-eggs' : line.is(white, Role.White) ? 'weight-of-egg-whites' : 'weight-of-egg-yolks'
-    end++
+    bird = egg.thing === 'egg' ? null : egg.thing
+    end = egg.end
   }
-  return ofWhat(context, start, end, measure, { low, high })
+  return { ...ofWhat(context, start, end, measure, { low, high }), beside: bird }
 }
 
 /** *the weight of the eggs in sugar*: as much sugar as the eggs weigh. */

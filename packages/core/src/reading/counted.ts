@@ -1,14 +1,15 @@
 import type { Amount } from './amount.js'
 import type { Line } from './line.js'
+import { eggNames } from './names.js'
 import { type Context, type Statement, statement } from './statement.js'
 import { type Thing, thingAt } from './thing.js'
 import { pastQualifiers } from './unit.js'
-import { rangeTail } from './value.js'
+import { rangeTail, type Value } from './value.js'
 import { the } from './vocabulary.js'
 import { Role } from './word.js'
 
 /** Behind *like a*, *as a*, *the size of a* a thing is an example, and behind *makes* and *into* it is what the receipt yields. */
-function isExample(line: Line, start: number, article: boolean): boolean {
+export function isExample(line: Line, start: number, article: boolean): boolean {
   const before = line.at(start - 1)
   if (!article) return before === the.into || before.text === 'make'
   if (before === the.as || before === the.like || before === the.than || before === the.for || before.text === 'bear') return true
@@ -28,6 +29,12 @@ function pieceBehind(line: Line, thing: Thing): string | null {
   return piece !== null && piecesBehind.has(piece.label) && line.at(thing.end + 1) !== the.of ? piece.label : null
 }
 
+/** *an onion or two*: the far end of a range that stands behind its thing. */
+export function orMore(line: Line, end: number): Value | null {
+  const more = line.at(end) === the.or ? rangeTail(line, end) : null
+  return more === null || line.at(more.end).measure !== null || thingAt(line, more.end, false) !== null ? null : more
+}
+
 /** A plain count of things: *four lemons*, *half a nutmeg*, *an onion or two*, *a leg of veal*. */
 export function countedAt({ line }: Context, amount: Amount): Statement | null {
   const { start } = amount
@@ -45,12 +52,9 @@ export function countedAt({ line }: Context, amount: Amount): Statement | null {
     if (!name.includes(' of ')) return null
   } else if (piece !== null) end++
   else if (thing.row.count === undefined && !isPlural(line, amount, thing)) return null
-  let { high } = amount
-  const more = line.at(end) === the.or ? rangeTail(line, end) : null
-  if (more !== null && line.at(more.end).measure === null && thingAt(line, more.end, false) === null) {
-    high = more.value
-    end = more.end
-  }
+  const more = orMore(line, end)
+  const high = more?.value ?? amount.high
+  end = more?.end ?? end
   return statement('counted', start, end, {
     amount: { low: amount.low, high },
     measure: piece ?? 'none',
@@ -75,7 +79,7 @@ export function countBehind({ line, loose }: Context, amount: Amount): Statement
   if (amount.article || amount.each) return null
   if (last.end !== start && !(line.at(last.end).text === ',' && last.end + 1 === start)) return null
   if (!line.is(amount.end, Role.Mark) && line.at(amount.end) !== the.or) return null
-  const eggs = last.name === 'egg' ? { whole: amount.low, yolks: 0, whites: 0 } : null
+  const eggs = eggNames.has(last.name) ? { whole: amount.low, yolks: 0, whites: 0 } : null
   return statement('counted', last.start, amount.end, {
     amount: { low: amount.low, high: amount.high },
     measure: 'none',

@@ -1,5 +1,7 @@
 import { amountAt } from './amount.js'
 import type { Line } from './line.js'
+import { longestName } from './lookup.js'
+import { eggNames } from './names.js'
 import { valueAt } from './value.js'
 import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
@@ -11,6 +13,7 @@ export interface Tally {
   stated: number
   /** The statement began with yolks or whites alone. */
   readonly partsOnly: boolean
+  readonly thing: string
 }
 
 export type Part = 'yolks' | 'whites'
@@ -20,6 +23,8 @@ export interface Clause {
   readonly effect: 'take' | 'keep' | 'add' | 'all'
   readonly part: Part
   readonly count: number
+  /** A word says that no more than these are kept: *but*, *only*. */
+  readonly only?: boolean
   readonly end: number
 }
 
@@ -36,11 +41,25 @@ export function pastDeterminers(line: Line, start: number): number {
   return at
 }
 
+/** The eggs named at a token, and whose they are: *eggs*, *goose eggs*, *eggs of a pullet*. */
+export function eggNamed(line: Line, at: number): { readonly thing: string; readonly end: number } | null {
+  const named = longestName(line, at, 'thing')
+  if (named !== null && eggNames.has(named.row.label)) return { thing: named.row.label, end: named.end }
+  // *Egg whites* have a name of their own.
+  return line.is(at, Role.Egg) ? { thing: 'egg', end: at + 1 } : null
+}
+
 /** Skips what may stand between a number and its eggs: *of the best new laid*. */
 export function pastDescribingEggs(line: Line, start: number): number {
   let at = start
   const describing = Role.Describing | Role.Qualifier | Role.Adverb | Role.Degree | Role.Determiner
-  while (at < start + 5 && !line.is(at, parted) && (line.at(at) === the.of || line.is(at, describing) || line.at(at).text === 'laid')) at++
+  while (
+    at < start + 5 &&
+    !line.is(at, parted) &&
+    eggNamed(line, at) === null &&
+    (line.at(at) === the.of || line.is(at, describing) || line.at(at).text === 'laid')
+  )
+    at++
   return at
 }
 
@@ -98,10 +117,10 @@ function pastPart(line: Line, part: number): number {
   if (line.at(part + 1) !== the.of) return part + 1
   const after = amountAt(line, line.at(part + 2) === the.but ? part + 3 : part + 2)
   if (after !== null) {
-    const egg = pastDescribingEggs(line, after.end)
-    return line.is(egg, Role.Egg) ? egg + 1 : after.article ? part + 1 : after.end
+    const egg = eggNamed(line, pastDescribingEggs(line, after.end))
+    return egg?.end ?? (after.article ? part + 1 : after.end)
   }
-  return line.is(pastDeterminers(line, part + 1), Role.Egg) ? pastDeterminers(line, part + 1) + 1 : part + 1
+  return eggNamed(line, pastDeterminers(line, part + 1))?.end ?? part + 1
 }
 
 /** *leaving out four of the whites*, *but five whites*, *casting half the whites away*. */
@@ -114,7 +133,7 @@ function withoutAt(line: Line, at: number, tally: Tally): Clause | null {
   const after = outward.has(line.at(end).text)
   if (after) end++
   const part = partOf(line, found.part)
-  if (line.is(at, Role.Keeping)) return { effect: 'keep', part, count: found.count, end }
+  if (line.is(at, Role.Keeping)) return { effect: 'keep', part, count: found.count, only: true, end }
   if (line.is(at, Role.Removing) && !particle && !after) return null
   return { effect: 'take', part, count: found.count, end }
 }

@@ -1,5 +1,16 @@
 import { type Amount, amountAt } from './amount.js'
-import { type Clause, clauseAt, type Part, parted, partOf, pastDescribingEggs, pastDeterminers, type Tally } from './egg-clauses.js'
+import { isExample, orMore } from './counted.js'
+import {
+  type Clause,
+  clauseAt,
+  eggNamed,
+  type Part,
+  parted,
+  partOf,
+  pastDescribingEggs,
+  pastDeterminers,
+  type Tally,
+} from './egg-clauses.js'
 import type { Line } from './line.js'
 import type { EggParts, Range } from './reading.js'
 import { the } from './vocabulary.js'
@@ -9,9 +20,13 @@ import { mark, Role } from './word.js'
 export interface EggsFound {
   readonly amount: Range
   readonly eggs: EggParts
+  /** Whose eggs they are: `egg` is a hen's. */
+  readonly thing: string
   /** Whether the words speak of yolks or whites at all. */
   readonly parted: boolean
   readonly qualifier: string | null
+  /** Why the words can't all be true. */
+  readonly contradiction: string | null
   readonly end: number
 }
 
@@ -27,17 +42,17 @@ function partsOfEggs(line: Line, at: number): EggsFound | null {
   if (line.at(of) !== the.of) return null
   const amount = amountAt(line, line.at(of + 1) === the.but ? of + 2 : of + 1)
   if (amount === null || amount.each) return null
-  const egg = pastDescribingEggs(line, amount.end)
-  const named = line.is(egg, Role.Egg)
-  if (!named && (amount.article || line.at(amount.end).measure !== null)) return null
+  const egg = eggNamed(line, pastDescribingEggs(line, amount.end))
+  if (egg === null && (amount.article || line.at(amount.end).measure !== null)) return null
   const count = amount.low
   const tally: Tally = {
     yolks: both || part === 'yolks' ? count : 0,
     whites: both || part === 'whites' ? count : 0,
     stated: count,
     partsOnly: !both,
+    thing: egg?.thing ?? 'egg',
   }
-  return settle(line, named ? pastDozenAndHalf(line, egg + 1, tally) : amount.end, tally, amount, amount.qualifier)
+  return settle(line, egg !== null ? pastDozenAndHalf(line, egg.end, tally) : amount.end, tally, amount)
 }
 
 /** *the yolks of one dozen of eggs and half*: the half is of the dozen. */
@@ -57,7 +72,9 @@ function pastDozenAndHalf(line: Line, at: number, tally: Tally): number {
 }
 
 /** Puts the clauses behind the eggs to the tally. */
-function settle(line: Line, start: number, tally: Tally, amount: Range, qualifier: string | null): EggsFound {
+function settle(line: Line, start: number, tally: Tally, amount: Amount): EggsFound {
+  const most = Math.max(tally.stated, amount.high)
+  let contradiction: string | null = null
   let end = start
   let spoken = tally.partsOnly
   let plain = false
@@ -66,6 +83,7 @@ function settle(line: Line, start: number, tally: Tally, amount: Range, qualifie
     if (word === mark.stop || word === mark.colon || word === mark.end) break
     const clause = clauseAt(line, at, tally, plain)
     if (clause !== null) {
+      contradiction ??= contradictionIn(clause, tally, most)
       apply(clause, tally)
       spoken = true
       end = clause.end
@@ -86,18 +104,31 @@ function settle(line: Line, start: number, tally: Tally, amount: Range, qualifie
   return {
     amount: { low: amount.low, high: amount.high },
     eggs,
+    thing: tally.thing,
     parted: spoken,
-    qualifier,
+    qualifier: amount.qualifier,
+    contradiction,
     end: line.at(end) === mark.close ? end + 1 : end,
   }
 }
 
-function apply(clause: Clause, tally: Tally): void {
-  const { part, count } = clause
-  if (clause.effect === 'all') tally.yolks = tally.whites = tally.stated
-  else if (clause.effect === 'keep') tally[part] = count
-  else if (clause.effect === 'add') tally[part] += count
-  else tally[part] = Math.max(0, tally[part] - count)
+/** More is taken from the eggs, or kept of them, than there is. */
+function contradictionIn({ effect, part, count, only }: Clause, { stated, partsOnly, ...tally }: Tally, most: number): string | null {
+  const bounded = effect === 'take' || only
+  // *The yolks of six eggs, leaving out the whites* takes all of what was never in.
+  const there = effect === 'take' && !partsOnly && count !== stated ? Math.min(most, tally[part] + most - stated) : most
+  if (!bounded || count <= there) return null
+  const done = effect === 'take' ? 'left out' : 'kept'
+  const eggs = there < most ? `the ${there} that are left` : there === 1 ? '1 egg' : `${there} eggs`
+  return `${count} ${part} can't be ${done} of ${eggs}; give at most as many as there are`
+}
+
+function apply({ effect, part, count }: Clause, tally: Tally): void {
+  if (effect === 'all') tally.yolks = tally.whites = tally.stated
+  else if (effect === 'keep') tally[part] = count
+  else if (effect === 'add') tally[part] += count
+  // *The yolks of eight eggs, leaving out half the whites*: the other half goes in.
+  else tally[part] = Math.max(0, (tally.partsOnly && tally[part] === 0 ? tally.stated : tally[part]) - count)
 }
 
 /** Eggs, yolks or whites with their number, and every clause that changes it. */
@@ -107,26 +138,29 @@ export function eggsAt(line: Line, start: number, amount: Amount | null): EggsFo
   if (at > start && line.is(start, Role.Plain)) return null
   if (line.is(at, parted)) return partsOfEggs(line, at)
   if (amount === null || (amount.article && line.at(amount.end) === the.little)) return null
-  // Brine and must are strong enough when they "bear an egg": that egg is a test.
-  if (line.at(start - 1).text === 'bear') return null
+  if (amount.article && isExample(line, start, true)) return null
   at = pastDescribingEggs(line, amount.end)
   const count = amount.low
-  if (line.is(at, Role.Egg)) {
-    const possessed = line.is(at + 1, parted) && line.at(at + 2) !== the.and
-    if (possessed) return settle(line, at + 2, onlyPart(partOf(line, at + 1), count), amount, amount.qualifier)
-    return settle(line, at + 1, { yolks: count, whites: count, stated: count, partsOnly: false }, amount, amount.qualifier)
+  const egg = eggNamed(line, at)
+  if (egg !== null) {
+    const { thing, end } = egg
+    const possessed = line.is(end, parted) && line.at(end + 1) !== the.and
+    if (possessed) return settle(line, end + 1, onlyPart(partOf(line, end), count, thing), amount)
+    const more = orMore(line, end)
+    const counted = more === null ? amount : { ...amount, high: Math.max(amount.high, more.value) }
+    return settle(line, more?.end ?? end, { yolks: count, whites: count, stated: count, partsOnly: false, thing }, counted)
   }
   if (!line.is(at, parted)) return null
   const of = line.at(at + 1) === the.of ? pastDescribingEggs(line, at + 2) : at + 1
-  if (line.at(at + 1) === the.of && !line.is(of, Role.Egg) && !line.is(of, Role.Article)) return null
-  const egg = line.is(of, Role.Article) ? pastDescribingEggs(line, of + 1) : of
-  const end = line.is(egg, Role.Egg) ? egg + 1 : at + 1
+  if (line.at(at + 1) === the.of && eggNamed(line, of) === null && !line.is(of, Role.Article)) return null
+  const whose = eggNamed(line, line.is(of, Role.Article) ? pastDescribingEggs(line, of + 1) : of)
+  const end = whose?.end ?? at + 1
   if (end === at + 1 && (amount.article || count < 1)) return null
   // A bare number before *white* may belong to something else: "two white onions".
   if (end === at + 1 && line.is(at, Role.White) && (line.at(end).thing !== null || line.is(end, Role.Describing))) return null
-  return settle(line, end, onlyPart(partOf(line, at), count), amount, amount.qualifier)
+  return settle(line, end, onlyPart(partOf(line, at), count, whose?.thing ?? 'egg'), amount)
 }
 
-function onlyPart(part: Part, count: number): Tally {
-  return { yolks: part === 'yolks' ? count : 0, whites: part === 'whites' ? count : 0, stated: count, partsOnly: true }
+function onlyPart(part: Part, count: number, thing: string): Tally {
+  return { yolks: part === 'yolks' ? count : 0, whites: part === 'whites' ? count : 0, stated: count, partsOnly: true, thing }
 }

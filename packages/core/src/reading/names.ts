@@ -1,4 +1,4 @@
-import { coins, comparisons, type MeasureWordRow, measures, type ThingWordRow, things, vessels, words } from '../tables/index.js'
+import { coins, comparisons, eggs, type MeasureWordRow, measures, type ThingWordRow, things, vessels, words } from '../tables/index.js'
 
 /** A row of names that readings may meet. */
 export type NameRow = MeasureWordRow | ThingWordRow
@@ -34,6 +34,24 @@ function* fromTable(rows: readonly Source[], cls: MeasureClass, known: ReadonlyM
   }
 }
 
+/**
+ * Eggs of every bird but the hen, by the name of the bird before them and behind: *goose eggs*, *eggs of a goose*.
+ *
+ * A bird added to the table of eggs can be read without another word.
+ */
+const birdEggs: readonly ThingWordRow[] = eggs.slice(1).map(({ id, names }) => {
+  const birds = names.map((name) => name.toLowerCase().replace(/ egg$/, ''))
+  return {
+    id: `${id}-egg`,
+    label: `${plainName(id)} egg`,
+    names: [...names, ...birds.flatMap((bird) => ['', 'a ', 'the '].map((article) => `egg of ${article}${bird}`))],
+    count: 'each',
+  }
+})
+
+/** The names of things that are eggs, whoever laid them. */
+export const eggNames: ReadonlySet<string> = new Set(['egg', ...birdEggs.map(({ label }) => label)])
+
 /** Every name: the vocabulary of reading first, then what the tables of measures, vessels, coins and sizes add to it. */
 export function allNames(): NameRow[] {
   const known = new Map(words.map((row) => [`${row.class}:${row.label}`, row]))
@@ -44,6 +62,7 @@ export function allNames(): NameRow[] {
   return [
     ...words,
     ...things,
+    ...birdEggs,
     ...fromTable(
       measures.filter(({ kind }) => kind === 'weight'),
       'weight',

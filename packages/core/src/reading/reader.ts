@@ -1,7 +1,7 @@
 import { alikeAt, weightOfAt } from './alike.js'
 import { type Amount, amountAt } from './amount.js'
 import { asMuchAt } from './as-much.js'
-import { countBehind, countedAt } from './counted.js'
+import { countBehind, countedAt, isExample } from './counted.js'
 import { type EggsFound, eggsAt } from './eggs.js'
 import { heapBehind } from './heap.js'
 import { heatWithoutOvenAt, ovenAt } from './heat.js'
@@ -84,6 +84,8 @@ function nameLoose(context: Context, found: Findings, at: number): number {
   if (!context.line.is(at, Role.Named)) return at + 1
   const thing = thingAt(context.line, at, false)
   if (thing === null || thing.start !== at || thing.row?.count === 'dish') return at + 1
+  // "as big as a pigeon": no pigeon goes in.
+  if (context.line.is(at - 1, Role.Article) && isExample(context.line, at - 1, true)) return thing.end
   if (context.loose.length > 40) settleLoose(context, found)
   context.loose.push(thing)
   return thing.end
@@ -166,8 +168,9 @@ function isAsAhead(line: Line, at: number): boolean {
   return false
 }
 
-function eggStatement(start: number, { amount, eggs, parted, qualifier, end }: EggsFound): Statement {
-  return statement(parted ? 'eggparts' : 'counted', start, end, { amount, measure: 'none', thing: 'egg', eggs, qualifier })
+function eggStatement(start: number, { amount, eggs, thing, parted, qualifier, contradiction, end }: EggsFound): Statement {
+  const parts = contradiction === null ? eggs : null
+  return statement(parted ? 'eggparts' : 'counted', start, end, { amount, measure: 'none', thing, eggs: parts, qualifier, contradiction })
 }
 
 /** *a few cloves*, *some blades of mace*; in a short phrase *a little salt* too. */

@@ -72,6 +72,8 @@ export interface Reading {
   readonly heatClass?: HeatClass
   /** The length of a stated time. */
   readonly minutes?: Range
+  /** Why the words can't all be true; no figure is then given for them. */
+  readonly contradiction?: string
   /** The words that gave the reading. */
   readonly understood: readonly Span[]
   /** The words that gave nothing. */

@@ -61,7 +61,7 @@ function foundOf(line: Line, one: Statement, statements: readonly Statement[], i
     unread,
   }
   addDetails(found, one, line)
-  const reference = one.refers ? referenceOf(line, one, statements, index) : undefined
+  const reference = referenceOf(line, one, statements, index)
   if (reference !== undefined) found.reference = reference
   return found
 }

@@ -1,4 +1,5 @@
 import type { Line } from './line.js'
+import { eggNames } from './names.js'
 import type { Reading, Span } from './reading.js'
 import type { Statement } from './statement.js'
 import { Role } from './word.js'
@@ -46,25 +47,26 @@ export function addDetails(read: Mutable<Reading>, one: Statement, line: Line): 
   if (one.heat !== null) read.heat = one.heat
   if (one.heatClass !== null) read.heatClass = one.heatClass
   if (one.minutes !== null) read.minutes = one.minutes
+  if (one.contradiction !== null) read.contradiction = one.contradiction
 }
 
 /** What an *as much* or an *equal weight* points at: the thing it names, or else the statement before it. */
 export function referenceOf(line: Line, one: Statement, all: readonly Statement[], index: number = all.indexOf(one)): Reading | undefined {
-  if (!one.refers) return undefined
+  if (!one.refers) return one.beside === null ? undefined : named(one.beside)
   const earlier = all.slice(Math.max(0, index - reach), index).reverse()
-  const sought = earlier.find((other) => (one.beside === null ? other.amount !== null && other.thing !== null : other.thing === one.beside))
+  const sought = earlier.find((other) => (one.beside === null ? other.amount !== null && other.thing !== null : isNamed(other, one.beside)))
   if (sought !== undefined) return reading(line, sought, [spanOf(line, sought.start, sought.end)], nothing)
-  if (one.beside === null) return undefined
-  return {
-    kind: 'vague',
-    amount: null,
-    measure: null,
-    thing: one.beside,
-    qualifier: null,
-    eggs: null,
-    understood: nothing,
-    unread: nothing,
-  }
+  return one.beside === null ? undefined : named(one.beside)
+}
+
+/** *The eggs* are those that were spoken of, whoever laid them. */
+function isNamed({ thing, eggs, contradiction }: Statement, name: string): boolean {
+  return thing === name || (name === 'egg' && (eggs !== null || (contradiction !== null && eggNames.has(thing ?? ''))))
+}
+
+/** A thing of which nothing is said but its name. */
+function named(thing: string): Reading {
+  return { kind: 'vague', amount: null, measure: null, thing, qualifier: null, eggs: null, understood: nothing, unread: nothing }
 }
 
 /** How many statements back a comparison may point. */

@@ -28,6 +28,8 @@ export interface Statement {
   readonly beside: string | null
   /** It points at an earlier statement. */
   readonly refers: boolean
+  /** Why its words can't all be true. */
+  readonly contradiction: string | null
 }
 
 /** What has been read so far, as far as later words may lean on it. */
@@ -71,6 +73,7 @@ export function statement(kind: ReadingKind, start: number, end: number, known: 
     unknown: known.unknown ?? end,
     beside: known.beside ?? null,
     refers: known.refers ?? false,
+    contradiction: known.contradiction ?? null,
   }
 }
 

@@ -8,12 +8,6 @@ export interface Batch {
   readonly times: Unknown
 }
 
-function refuseTooMany({ whole, yolks, whites }: EggParts, amount: Range | null): void {
-  if (whole >= 0 && yolks >= 0 && whites >= 0) return
-  const count = amount ? `${amount.high} eggs` : 'the eggs given'
-  throw noAnswer('phrase', `more whites or yolks are left out than ${count} have; leave out at most as many as there are eggs`)
-}
-
 function timesOf(parts: EggParts, amount: Range | null): Shape {
   const said = parts.whole + Math.max(parts.yolks, parts.whites)
   if (said === 0) throw noAnswer('phrase', 'no egg is left of these; say how many eggs go in')
@@ -24,14 +18,11 @@ function timesOf(parts: EggParts, amount: Range | null): Shape {
 /**
  * The eggs of a reading. Two ranges in one receipt are two counts: the place of the words tells them apart.
  *
- * @throws PottleError `no-answer` where no number is given, or more is left out than there is
+ * @throws PottleError `no-answer` where no number is given, or no egg is left
  */
 export function batchOf({ amount, eggs: parts, understood }: Reading): Batch {
   const count = `eggs:${understood[0]?.start ?? 0}`
-  if (parts) {
-    refuseTooMany(parts, amount)
-    return { parts, times: unknown(count, timesOf(parts, amount)) }
-  }
+  if (parts) return { parts, times: unknown(count, timesOf(parts, amount)) }
   if (!amount) throw noAnswer('phrase', 'these words name eggs but no number of them; say how many')
   return { parts: { whole: 1, yolks: 0, whites: 0 }, times: unknown(count, rectangle(amount.low, amount.high)) }
 }

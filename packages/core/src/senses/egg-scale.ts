@@ -30,7 +30,9 @@ export function eggsInPan(reading: Reading): Reading | undefined {
   if (reference && isEggs(reference)) return reference
   const count = amount?.low ?? 1
   const eggs = panOf[keyOf(measure ?? '')]?.(count)
-  return eggs && { ...reading, kind: 'counted', thing: 'egg', eggs: reading.eggs ?? eggs }
+  if (!eggs) return undefined
+  const bird = reference?.thing && findEgg(reference.thing) ? reference.thing : 'egg'
+  return { ...reading, kind: 'counted', thing: bird, eggs: reading.eggs ?? eggs }
 }
 
 function inScale(custom: EggCustomRow, bird: SizedRow, { row: spell, weight }: Weighed<SpellRow>, batch: Batch): Sense {
@@ -55,7 +57,7 @@ export function weighedLikeEggs({ reading, setting }: Question, pan: Reading): r
   const batch = batchOf(pan)
   const broken = batch.parts.yolks + batch.parts.whites > 0
   const customs = eggCustoms.filter(({ use }) => use === 'weighed-broken' || (use === 'weighed-in-shell' && !broken))
-  const multiple = reading.reference && reading.amount ? rectangle(reading.amount.low, reading.amount.high) : exact(1)
+  const multiple = pan === reading.reference && reading.amount ? rectangle(reading.amount.low, reading.amount.high) : exact(1)
   const by = unknown(`times:${reading.understood[0]?.start ?? 0}`, multiple)
   return weighSpells(customs, setting).flatMap((custom) =>
     weighSpells(bird.spells, setting).map((spelled) => {

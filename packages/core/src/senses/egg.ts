@@ -92,7 +92,7 @@ const toWeighted = ({ likelihood, value }: Sense): Weighted => ({ weight: likeli
  * Eggs and their parts, hundreds of eggs, and things that are to weigh as much as eggs: grams, without the shell except where whole eggs
  * lie in a scale. `value` counts the eggs already.
  *
- * @throws PottleError `no-answer` where more whites are left out than there are eggs, or no number is given
+ * @throws PottleError `no-answer` where no number is given, or no egg is left of it
  * @example convert('ten eggs', { year: 1830 }).value.best   // 403.695
  */
 export const egg: SenseKind = {
