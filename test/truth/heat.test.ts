@@ -25,7 +25,6 @@ import {
   liquidHeats,
   minutesByRule,
   minutesToReach,
-  ovenAfter,
   roastingMinutes,
   roastingRules,
   sugarHeights,
@@ -849,7 +848,7 @@ describe('brick ovens', () => {
     expect(out.low).toBeLessThanOrEqual(celsius(to[1]))
     expect(out.high).toBeGreaterThanOrEqual(celsius(to[0]))
     expect(findHeat('after the bread is drawn').value.low).toBeCloseTo(celsius(to[0]), 2)
-    expect(ovenAfter(0).value.best).toBeCloseTo(celsius(275), 2)
+    expect(brickOven().at(0).value.best).toBeCloseTo(celsius(275), 2)
   })
 })
 

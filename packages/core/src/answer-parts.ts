@@ -2,7 +2,7 @@ import type { AnswerSense, AnswerSource } from './answer.js'
 import { type Band, scaleBand } from './bands/index.js'
 import { citeFull } from './cite/index.js'
 import { inModernUnits, type ModernValue } from './modern/index.js'
-import type { Checked } from './options.js'
+import type { CheckedOptions } from './options.js'
 import type { Reading } from './reading/index.js'
 import { numberOf, type Resolved, type ResolvedSense } from './resolve.js'
 import { baseUnits, type Citation, exactRatio, findSource, type Quantity } from './tables/index.js'
@@ -41,7 +41,12 @@ export function referenceTo({ id }: Citation): AnswerSource {
 export type Other = { readonly quantity: Quantity; readonly band: Band }
 
 /** Units of the value's own quantity, of the other one where a density gives it, and of the kind's own; only the one asked for where one was. */
-export function modernValues({ assessment }: Resolved, checked: Checked, band: Band, other: Other | undefined): readonly ModernValue[] {
+export function modernValues(
+  { assessment }: Resolved,
+  checked: CheckedOptions,
+  band: Band,
+  other: Other | undefined,
+): readonly ModernValue[] {
   const { kind, question, quantity } = assessment
   const all = [
     ...inModernUnits(quantity, band),

@@ -4,7 +4,7 @@ import { type Band, scaleBand } from './bands/index.js'
 import { kitchenLine } from './kitchen-line.js'
 import type { ModernValue } from './modern/index.js'
 import { notesOn } from './notes.js'
-import type { Checked } from './options.js'
+import type { CheckedOptions } from './options.js'
 import type { Reading } from './reading/index.js'
 import { numberOf, type Resolved, resolve } from './resolve.js'
 import { baseUnits, dataset } from './tables/index.js'
@@ -21,13 +21,13 @@ export class LazyAnswer implements Answer {
   readonly dataset: string = dataset
   readonly #resolved: Resolved
   readonly #read: Reading
-  readonly #checked: Checked
+  readonly #checked: CheckedOptions
   readonly #band: Band
   #modern: readonly ModernValue[] | undefined
   #senses: readonly AnswerSense[] | undefined
 
   /** @throws PottleError as `resolve` does */
-  constructor(phrase: string, read: Reading, checked: Checked) {
+  constructor(phrase: string, read: Reading, checked: CheckedOptions) {
     const { setting } = checked
     const { kind, amount, measure, thing, qualifier, eggs } = read
     this.#resolved = resolve(read, checked)

@@ -21,7 +21,7 @@ export interface ConvertOptions {
 }
 
 /** Options that have been checked. */
-export interface Checked {
+export interface CheckedOptions {
   readonly setting: Setting
   readonly coverage: number
   readonly thing?: string
@@ -81,7 +81,7 @@ function attempt<Value>(faults: Fault[], check: () => Value): Value | undefined 
 }
 
 /** @throws PottleError `bad-option` that names every option that is wrong and what would be right */
-export function checkOptions(options: ConvertOptions): Checked {
+export function checkOptions(options: ConvertOptions): CheckedOptions {
   requireFields('options', options)
   const faults: Fault[] = []
   const year = attempt(faults, () => checkYear(options.year))

@@ -4,7 +4,7 @@ import { type Band, bandOf, mixtureBand, rectangle, times, type Unknown, unknown
 import { cautionsAbout } from './caution.js'
 import { citeShort, type Step } from './cite/index.js'
 import { noAnswer } from './error.js'
-import type { Checked } from './options.js'
+import type { CheckedOptions } from './options.js'
 import type { Range, Reading } from './reading/index.js'
 import { inQuantity, type Sense } from './senses/index.js'
 import type { Citation, Quantity } from './tables/index.js'
@@ -61,7 +61,7 @@ function otherBand({ quantity, senses, good }: Assessment, spanning: Unknown | u
   return { quantity: other, band: mixtureBand(weighted, coverage) }
 }
 
-function work(reading: Reading, { setting, coverage, quantity, standard }: Checked): Resolved {
+function work(reading: Reading, { setting, coverage, quantity, standard }: CheckedOptions): Resolved {
   const assessment = assess(reading, setting, { ...(quantity ? { quantity } : {}), ...(standard ? { standard } : {}) })
   const { ratio } = numberOf(reading.amount)
   const scales = !assessment.senses[0]!.whole
@@ -94,7 +94,7 @@ function eggsSaid({ eggs, amount, thing }: Reading): string {
   return `${eggs?.whole},${eggs?.yolks},${eggs?.whites},${amount?.low},${amount?.high}`
 }
 
-function keyOf(reading: Reading, checked: Checked): string {
+function keyOf(reading: Reading, checked: CheckedOptions): string {
   const { setting, coverage, quantity, standard } = checked
   const { kind, measure, thing, qualifier } = reading
   const { ratio } = numberOf(reading.amount)
@@ -113,7 +113,7 @@ function plain(reading: Reading): boolean {
  * Works out a reading for one of its measure. What depends only on measure, thing and setting is remembered, so that a reader's number
  * scales a band instead of computing it again.
  */
-export function resolve(reading: Reading, checked: Checked): Resolved {
+export function resolve(reading: Reading, checked: CheckedOptions): Resolved {
   if (!plain(reading)) return work(reading, checked)
   const key = keyOf(reading, checked)
   const known = remembered.get(key)

@@ -1,4 +1,4 @@
-import { bakingOrder, brickOven, brickOvenRecords, drawCoolingCurve, drawHeatScale, ovenAfter, timeConstantFrom } from '@core/heat'
+import { bakingOrder, brickOven, brickOvenRecords, drawCoolingCurve, drawHeatScale, timeConstantFrom } from '@core/heat'
 import * as fc from 'fast-check'
 import { describe, expect, it, test } from 'vitest'
 import { PottleError } from '../../../packages/core/src/error.js'
@@ -36,8 +36,8 @@ describe('a brick oven', () => {
   })
 
   it('answers what the oven was two hours after the bread came out', () => {
-    expect(brickOven({ minutesAfter: 120 }).moment).toEqual(ovenAfter(2))
-    expect(ovenAfter(2).value.best).toBeLessThan(ovenAfter(0).value.best)
+    expect(brickOven({ minutesAfter: 120 }).moment).toEqual(brickOven().at(2))
+    expect(brickOven().at(2).value.best).toBeLessThan(brickOven().at(0).value.best)
   })
 
   it('reaches a temperature when the curve has it', () => {

@@ -6,8 +6,17 @@
  * *Applied Statistics* 37 (1988), 477-484, routine PPND16. Coefficients run from the constant upwards.
  */
 
-/** The 95 % point: a log-normal's factor reaches this many standard deviations to either side. */
+/** The 95 % point: a log-normal's factor reaches this many standard deviations to either side (NIST/SEMATECH e-Handbook 1.3.6.7.1). */
 export const NINE_IN_TEN = 1.6448536269514722
+
+/**
+ * The factor of a log-normal from the standard deviation of its logarithm.
+ *
+ * @example factorOf(0.1)   // 1.178…
+ */
+export function factorOf(deviation: number): number {
+  return Math.exp(NINE_IN_TEN * deviation)
+}
 
 const HART_ABOVE = [
   220.206867912376, 221.213596169931, 112.079291497871, 33.912866078383, 6.37396220353165, 0.700383064443688, 0.0352624965998911,

@@ -1,5 +1,5 @@
 import { badOption, noAnswer, requireWord } from '../error.js'
-import { type AllowanceRow, type BreadMarketRow, bakersAllowances, breadMarkets } from '../tables/index.js'
+import { type AllowanceRow, type BreadMarketRow, bakersAllowances, breadMarkets, inYears } from '../tables/index.js'
 
 /** The magistrates who set the assize: what sort of place they sat in, and what they let a baker add to the price of wheat. */
 export interface Bench {
@@ -29,8 +29,6 @@ function marketOf(places: readonly string[], wish: Market | undefined): BreadMar
   )
 }
 
-const covers = (years: readonly [number, number], year: number): boolean => years[0] <= year && year <= years[1]
-
 /**
  * Who set the weight of bread in a year and a place.
  *
@@ -40,13 +38,13 @@ const covers = (years: readonly [number, number], year: number): boolean => year
  */
 export function benchIn(year: number, places: readonly string[], wish?: Market): Bench {
   const market = marketOf(places, wish)
-  if (market.years && !covers(market.years, year)) {
+  if (market.years && !inYears(market.years, year)) {
     throw noAnswer(
       'place',
       `no loaf of ${year} can be given for ${market.label}, only from ${market.years[0]} on. ${market.note ?? ''}`.trim(),
     )
   }
-  const allowance = bakersAllowances.find((row) => row.markets.includes(market.id) && covers(row.years, year))
+  const allowance = bakersAllowances.find((row) => row.markets.includes(market.id) && inYears(row.years, year))
   if (!allowance) throw noAnswer('year', `no baker's allowance is known for ${market.label} in ${year}`)
   return { market, allowance }
 }

@@ -1,7 +1,7 @@
-import { type LoafUsageRow, loafCoins, loafUsage } from '../tables/index.js'
+import { inYears, type LoafUsageRow, loafCoins, loafUsage } from '../tables/index.js'
 
 function rowFor(about: 'kind' | 'size', year: number, kind: string | undefined): LoafUsageRow {
-  const holding = loafUsage.filter((row) => row.about === about && row.years[0] <= year && year <= row.years[1])
+  const holding = loafUsage.filter((row) => row.about === about && inYears(row.years, year))
   return holding.find(({ of }) => of !== undefined && of === kind) ?? holding.find(({ of }) => of === undefined)!
 }
 
@@ -17,9 +17,7 @@ export function sizesMeant(year: number, kind?: string): LoafUsageRow {
 
 /** What a loaf of a named coin and kind may have been by custom, beside the loaf of the rule; undefined where no custom is known. */
 export function customMeant(year: number, coin: string, kind: string): LoafUsageRow | undefined {
-  return loafUsage.find(
-    (row) => row.about === 'custom' && row.coin === coin && row.of === kind && row.years[0] <= year && year <= row.years[1],
-  )
+  return loafUsage.find((row) => row.about === 'custom' && row.coin === coin && row.of === kind && inYears(row.years, year))
 }
 
 /** The likeliest of a row's weights. */
@@ -31,5 +29,5 @@ export function likeliest({ weights }: LoafUsageRow): string {
 export function commonness(coin: string, year: number): number {
   const row = loafCoins.find(({ id }) => id === coin)
   if (!row?.common || row.rare === undefined) return 1
-  return row.common[0] <= year && year <= row.common[1] ? 1 : row.rare
+  return inYears(row.common, year) ? 1 : row.rare
 }

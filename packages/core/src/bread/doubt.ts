@@ -1,9 +1,7 @@
+import { factorOf } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
-import { type LoafDoubtRow, loafDoubts } from '../tables/index.js'
+import { inYears, type LoafDoubtRow, loafDoubts } from '../tables/index.js'
 import { show } from './show.js'
-
-/** The 95th percentile of the standard normal distribution: nine times in ten lie within so many deviations (NIST/SEMATECH e-Handbook 1.3.6.7.1). */
-export const ninety = 1.6448536269514722
 
 /** What makes one loaf uncertain. */
 export interface Causes {
@@ -20,8 +18,7 @@ export interface Causes {
 function bears(row: LoafDoubtRow, { year, wheat, wheatDeviation, allowanceDeviation }: Causes): boolean {
   // Who gives both the price and the allowance asks for the row of the table, not for what a baker made of it.
   if (row.id === 'enforcement' && wheatDeviation === 0 && allowanceDeviation === 0) return false
-  const inTime = !row.years || (row.years[0] <= year && year <= row.years[1])
-  return inTime && (!row.wheat || (row.wheat[0] <= wheat && wheat <= row.wheat[1]))
+  return inYears(row.years, year) && (!row.wheat || (row.wheat[0] <= wheat && wheat <= row.wheat[1]))
 }
 
 const short = (deviation: number): string => String(Number(deviation.toPrecision(2)))
@@ -48,7 +45,7 @@ export function doubtOf(causes: Causes): Doubt {
     deviation,
     step: {
       text: `How far the loaf may stray, as standard deviations in logarithms: ${parts.join(', ')}; ${rows.map(({ label }) => label).join('; ')}`,
-      factor: `within a factor of ${show(Math.exp(ninety * deviation))}, nine times in ten`,
+      factor: `within a factor of ${show(factorOf(deviation))}, nine times in ten`,
       grade: 'judgement',
       checked: 'none',
       sources: rows.flatMap(({ source }) => source),

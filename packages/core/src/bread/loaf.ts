@@ -1,10 +1,9 @@
-import { type Expression, lognormal, product, unknown } from '../bands/index.js'
+import { type Expression, factorOf, lognormal, product, unknown } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
 import { requireFields } from '../error.js'
 import type { Baked } from './baked.js'
 import { kindsMeant, likeliest } from './choice.js'
 import { crumbOf } from './crumb.js'
-import { ninety } from './doubt.js'
 import { bakeFixed, fixedIn, requireFixed } from './fixed.js'
 import { coinIn, fixedNamed, kindIn } from './names.js'
 import { bakePriced } from './priced.js'
@@ -64,7 +63,7 @@ export function bakeAll(question: LoafQuestion): readonly Option[] {
 
 /** The weight in grams: constant over shillings, times the doubt of the bench, times the doubts of its own. */
 export function weightOf({ constant, doubts }: Baked, shillings: number, deviation: number, id: string): Expression {
-  const bench = deviation > 0 ? [unknown(id, lognormal(1, Math.exp(ninety * deviation)))] : []
+  const bench = deviation > 0 ? [unknown(id, lognormal(1, factorOf(deviation)))] : []
   return product(constant / shillings, ...bench, ...doubts)
 }
 

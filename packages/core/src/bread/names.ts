@@ -1,6 +1,6 @@
 import { badOption, noAnswer, requireWord } from '../error.js'
 import { nearestTo } from '../nearest.js'
-import { type FixedLoafRow, fixedLoaves, type LoafCoinRow, type LoafKindRow, loafCoins, loafKinds } from '../tables/index.js'
+import { type FixedLoafRow, fixedLoaves, inYears, type LoafCoinRow, type LoafKindRow, loafCoins, loafKinds } from '../tables/index.js'
 
 /** Lower case, single spaces, no hyphens: *Half-Penny  Loaf* and *half penny loaf* are one name. */
 function plain(name: string): string {
@@ -105,7 +105,7 @@ export function coinIn(name: string, year: number): LoafCoinRow {
 export function kindIn(name: string, year: number): LoafKindRow {
   const kind = kindIndex.get(plain(name)) ?? unknownName('kind', 'kind of bread', name, kindIndex.keys())
   const { years } = kind
-  if (years && (year < years[0] || year > years[1])) {
+  if (years && !inYears(years, year)) {
     throw noAnswer('kind', `${kind.label} belongs to ${years[0]} to ${years[1]}, not to ${year}. ${kind.note ?? ''}`.trim())
   }
   return kind

@@ -1,6 +1,6 @@
 import type { Step } from '../cite/index.js'
 import { noAnswer } from '../error.js'
-import { exactRatio, type WheatPriceRow, type WheatSeriesRow, wheatPrices, wheatSeries } from '../tables/index.js'
+import { exactRatio, inYears, type WheatPriceRow, type WheatSeriesRow, wheatPrices, wheatSeries } from '../tables/index.js'
 import { show } from './show.js'
 
 /** The assize begins with the statute of 51 Hen. III (1266); bread tables here end with the century that ended the assize. */
@@ -80,7 +80,7 @@ export function wheatIn(year: number): Wheat {
 }
 
 function reckonWheat(year: number): Wheat {
-  const series = wheatSeries.find(({ years }) => years[0] <= year && year <= years[1])
+  const series = wheatSeries.find(({ years }) => inYears(years, year))
   if (!series || year < firstLoafYear)
     throw noAnswer('year', `no wheat price is known for ${year}; the tables run from ${firstLoafYear} to ${lastLoafYear}`)
   const { shillings, rows } = priceInCalendar(series, year)

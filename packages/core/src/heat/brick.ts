@@ -2,10 +2,9 @@ import { type Band, bandOf, product, type Shape, sum, triangle, unknown } from '
 import { badOption, requireFields } from '../error.js'
 import type { Spread } from '../tables/index.js'
 import { constantOf, hoursTo, leftAfter } from './cooling.js'
-import { requireNumber, requireOvenHeat, requirePositive, tidy, toCelsius } from './degrees.js'
+import { coverage, requireNumber, requireOvenHeat, requirePositive, tidy, toCelsius } from './degrees.js'
 import { findHeat } from './find-heat.js'
-import type { HeatName } from './reading.js'
-import { heatNearest } from './scale.js'
+import { type HeatName, heatNearest, nameOf } from './scale.js'
 import { type OvenSettings, ovenSettings } from './settings.js'
 import { shapeOf } from './shape.js'
 
@@ -50,7 +49,6 @@ export interface BrickOven {
   readonly notes: readonly string[]
 }
 
-const coverage = 0.9
 /** A bakehouse of 65 degF (as the fits of data/brick-ovens.json take it). */
 const bakehouse = toCelsius(65)
 const longest = 72
@@ -88,8 +86,7 @@ function momentAt(hours: number, start: Shape, room: number, left: Shape): OvenM
   const remaining = unknown('oven.left', left)
   // T = room + (start - room) × left: Newton's law of cooling.
   const value = bandOf(sum(product(room), product(1, unknown('oven.start', start), remaining), product(-room, remaining)), coverage)
-  const { id, rank, label } = heatNearest(value.best)
-  return { hours: tidy(hours), value, heat: { id, rank, label }, modern: ovenSettings(value) }
+  return { hours: tidy(hours), value, heat: nameOf(heatNearest(value.best)), modern: ovenSettings(value) }
 }
 
 function checkHours(hours: number): number {
@@ -148,13 +145,4 @@ export function brickOven(options: BrickOvenOptions = {}): BrickOven {
         : 'The oven is taken to be empty or nearly so, and its door shut.',
     ],
   }
-}
-
-/**
- * What the oven was some hours after the bread came out.
- *
- * @example ovenAfter(2).heat.id   // 'cool'
- */
-export function ovenAfter(hours: number, options: BrickOvenOptions = {}): OvenMoment {
-  return brickOven(options).at(hours)
 }

@@ -1,4 +1,4 @@
-import { type HeatClaimRow, type HeatRow, heatClaims, heatEras, heats } from '../tables/index.js'
+import { type HeatClaimRow, type HeatRow, heatClaims, heatEras, heats, inYears } from '../tables/index.js'
 import { median } from './median.js'
 
 /** Two ends, in degF. */
@@ -58,7 +58,7 @@ const cores = new Map(heats.map((row) => [row.rank, coreOf(row)]))
 
 /** How far a heat is widened to either side for a year, in degF; for no year at all, what the row of undated words says. */
 export function wideningFor(year: number | null): number {
-  const era = heatEras.find(({ years }) => (year === null ? !years : years && years[0] <= year && year <= years[1]))
+  const era = heatEras.find(({ years }) => (year === null ? !years : years && inYears(years, year)))
   return era?.widen ?? 0
 }
 

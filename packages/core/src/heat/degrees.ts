@@ -1,4 +1,6 @@
+import type { Band } from '../bands/index.js'
 import { badOption } from '../error.js'
+import type { Spread } from '../tables/index.js'
 
 /** Celsius, Fahrenheit, Reaumur (80 from ice to steam) and kelvin. */
 export type DegreeScale = 'degC' | 'degF' | 'degR' | 'K'
@@ -12,9 +14,9 @@ const scales: Readonly<Record<DegreeScale, { readonly ice: number; readonly perC
 }
 
 /** Nothing is colder (definition of the kelvin). */
-export const absoluteZero = -273.15
+const absoluteZero = -273.15
 /** A brick floor just after the fire is drawn; no oven that bakes is hotter. Judgement. */
-export const hottestOven = 600
+const hottestOven = 600
 
 /**
  * A temperature of one scale in another.
@@ -61,3 +63,11 @@ export function requireOvenHeat(parameter: string, celsius: unknown): number {
 
 /** Six significant digits, as bands have: enough for any kitchen and the same on every engine. */
 export const tidy = (value: number): number => Number(value.toPrecision(6))
+
+/** The share of the doubt inside the bands of this room: nine times in ten, by the method of the scale. */
+export const coverage = 0.9
+
+/** Ends and middle in degF as a band in degC. */
+export function bandInCelsius({ low, best, high }: Spread): Band {
+  return { low: tidy(toCelsius(low)), best: tidy(toCelsius(best)), high: tidy(toCelsius(high)), coverage }
+}

@@ -1,25 +1,12 @@
-import { citeShort } from '../cite/index.js'
 import { type HeatClaimRow, type HeatWitnessRow, heatClaims, heatWitnesses, ovenTests } from '../tables/index.js'
+import { cited } from './cited.js'
 import { votes } from './consensus.js'
 import type { HeatClaim, HeatGoods } from './reading.js'
 import { asTest, type OvenTest } from './tests.js'
 
 function asClaim(row: HeatClaimRow): HeatClaim {
-  const { id, duty, low, high = null, unit, year, source, grade, checked, note = null } = row
-  return {
-    id,
-    duty,
-    low,
-    high,
-    unit,
-    year,
-    source: source.map(citeShort).join('; '),
-    sources: source,
-    grade,
-    checked,
-    votes: votes(row),
-    note,
-  }
+  const { id, duty, low, high = null, unit, year } = row
+  return { id, duty, low, high, unit, year, ...cited(row), votes: votes(row) }
 }
 
 /** Nearest in time first; in the order of the years where none is asked for. */
@@ -38,8 +25,10 @@ function byHeat<Row extends { readonly heat?: string }, Shown>(
   return index
 }
 
-function asGoods({ id, phrase, goods, year, source }: HeatWitnessRow): HeatGoods {
-  return { id, phrase, goods, year, source: source.map(citeShort).join('; '), sources: source }
+function asGoods(row: HeatWitnessRow): HeatGoods {
+  const { id, phrase, goods, year } = row
+  const { source, sources } = cited(row)
+  return { id, phrase, goods, year, source, sources }
 }
 
 const claims = byHeat(heatClaims, asClaim)

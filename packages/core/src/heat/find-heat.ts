@@ -1,36 +1,30 @@
 import type { Band } from '../bands/index.js'
 import { requireFields, requireWord } from '../error.js'
-import { type Ends, method, widen } from './consensus.js'
-import { tidy, toCelsius } from './degrees.js'
+import { method, widen } from './consensus.js'
+import { bandInCelsius, tidy, toCelsius } from './degrees.js'
 import { stepsOf, weakestOf } from './derivation.js'
 import { claimsFor, goodsFor, testsFor } from './evidence.js'
 import type { Found } from './found.js'
 import { grammatical } from './grammar.js'
 import { byDegrees, findIn, halves, unreadable } from './phrase.js'
-import type { HeatName, HeatReading, HeatSetting } from './reading.js'
+import type { HeatReading, HeatSetting } from './reading.js'
 import { ofFire } from './relations.js'
-import { coreOfHeat, heatRow } from './scale.js'
+import { coreOfHeat, heatRow, nameOf } from './scale.js'
 import { modernSettings } from './settings.js'
 import { type Word, wordsOf } from './words.js'
 import { readYear } from './year.js'
 
-/** Nine times in ten, by the method of the scale. */
-const coverage = 0.9
+type Core = Found['core']
+
+const middleOf = ({ low, best, high }: Core): number => best ?? (low + high) / 2
 
 /**
  * A heat's ends for a year as a band in degC.
  *
  * @example bandForYear({ low: 350, high: 375 }, 6, 1861).best   // 183.611
  */
-export function bandForYear(core: Ends & { readonly best?: number }, rank: number, year: number | null): Band {
-  const { low, high } = widen(core, rank, year)
-  const best = core.best ?? (core.low + core.high) / 2
-  return { low: tidy(toCelsius(low)), best: tidy(toCelsius(best)), high: tidy(toCelsius(high)), coverage }
-}
-
-const nameOf = (id: string): HeatName => {
-  const { rank, label } = heatRow(id)
-  return { id, rank, label }
+export function bandForYear(core: Core, rank: number, year: number | null): Band {
+  return bandInCelsius({ ...widen(core, rank, year), best: middleOf(core) })
 }
 
 const fireNote = 'Of a fire the word gives the order alone; the degrees are those of an oven of the same name.'
@@ -39,8 +33,7 @@ function bandOfFound({ core, heat, via, relation }: Found, year: number | null):
   // Relations, goods and stated degrees bring their whole doubt with them; the scale's own words are widened for their years.
   const settled = relation !== undefined || via === 'goods' || via === 'degrees' || (via === 'test' && core.best !== undefined)
   if (!settled) return bandForYear(core, heatRow(heat).rank, year)
-  const best = core.best ?? (core.low + core.high) / 2
-  return { low: tidy(toCelsius(core.low)), best: tidy(toCelsius(best)), high: tidy(toCelsius(core.high)), coverage }
+  return bandInCelsius({ low: core.low, best: middleOf(core), high: core.high })
 }
 
 function assemble(phrase: string, words: readonly Word[], found: Found, year: number | null, then: HeatReading | null): HeatReading {
@@ -52,7 +45,7 @@ function assemble(phrase: string, words: readonly Word[], found: Found, year: nu
   return {
     phrase,
     setting: { year },
-    heat: nameOf(heat),
+    heat: nameOf(heatRow(heat)),
     value: { quantity: 'temperature', unit: 'degC', ...band },
     core: { low: tidy(toCelsius(core.low)), high: tidy(toCelsius(core.high)) },
     modern: modernSettings(band),
@@ -63,7 +56,7 @@ function assemble(phrase: string, words: readonly Word[], found: Found, year: nu
     of: fire ? 'fire' : 'oven',
     likelihood: found.likelihood,
     others: others.map((other) => ({
-      ...nameOf(other.heat),
+      ...nameOf(heatRow(other.heat)),
       likelihood: other.likelihood,
       value: bandForYear(coreOfHeat(other.heat), heatRow(other.heat).rank, year),
       note: other.note ?? null,

@@ -2,7 +2,7 @@ import type { Band } from '../bands/index.js'
 import { citeShort } from '../cite/index.js'
 import type { ModernValue } from '../modern/index.js'
 import { type Checked, type Citation, type Grade, type LiquidHeatRow, liquidHeats as rows } from '../tables/index.js'
-import { tidy, toCelsius } from './degrees.js'
+import { bandInCelsius, tidy } from './degrees.js'
 import { periodIndex, unknownName } from './period.js'
 import { liquidSettings } from './settings.js'
 import { type Word, wordSet, wordsOf } from './words.js'
@@ -30,15 +30,10 @@ export interface LiquidHeat {
   readonly notes: readonly string[]
 }
 
-const coverage = 0.9
 const sorted = [...rows].sort((a, b) => a.rank - b.rank)
 const find = periodIndex(rows)
 const more = wordSet('more warmer hotter above over')
 const less = wordSet('less cooler scarce scarcely barely under hardly')
-
-function bandOf({ low, best, high }: LiquidHeatRow['degF']): Band {
-  return { low: tidy(toCelsius(low)), best: tidy(toCelsius(best)), high: tidy(toCelsius(high)), coverage }
-}
 
 function asHeat(row: LiquidHeatRow, value: Band, notes: readonly string[]): LiquidHeat {
   const { id, rank, label, printed, source, grade, checked, note } = row
@@ -87,7 +82,7 @@ function bentBand(band: Band, words: readonly Word[]): { band: Band; notes: read
  * @example liquidHeats().at(-1)?.id   // 'boiling'
  */
 export function liquidHeats(): readonly LiquidHeat[] {
-  return sorted.map((row) => asHeat(row, bandOf(row.degF), []))
+  return sorted.map((row) => asHeat(row, bandInCelsius(row.degF), []))
 }
 
 /**
@@ -102,7 +97,7 @@ export function liquidHeat(phrase: string, year: number | null = null): LiquidHe
   if (!match) throw unknownName(phrase, 'warmth of a liquid', rows)
   const used = new Set(match.used)
   const { band, notes } = bentBand(
-    bandOf(match.row.degF),
+    bandInCelsius(match.row.degF),
     words.filter(({ at }) => !used.has(at)),
   )
   return asHeat(match.row, band, notes)

@@ -1,4 +1,4 @@
-import { type BakeGoodRow, bakeGoods, type HeatName, type HeatRelationRow, heatRelations, heats } from '../tables/index.js'
+import { type BakeGoodRow, bakeGoods, type HeatName, type HeatRelationRow, heatRelations, heats, inYears } from '../tables/index.js'
 import { keysOf, standsAt, type Word } from './words.js'
 
 /** One of the heats that words may mean. */
@@ -51,7 +51,7 @@ const heatEntries = indexOf([...byWords].map(([key, known]) => ({ keys: key.spli
 
 /** Dated meanings hold in their years; without a year the undated ones hold, and all of them where none is undated. */
 function inYear(names: readonly Named[], year: number | null): readonly Named[] {
-  const holding = names.filter(({ years }) => !years || (year !== null && years[0] <= year && year <= years[1]))
+  const holding = names.filter(({ years }) => !years || (year !== null && inYears(years, year)))
   return holding.length > 0 ? holding : names
 }
 

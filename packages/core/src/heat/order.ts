@@ -2,8 +2,7 @@ import { badOption, noAnswer, requireFields } from '../error.js'
 import { type BrickOven, type BrickOvenOptions, brickOven } from './brick.js'
 import { requireOvenHeat, requirePositive, tidy } from './degrees.js'
 import { findHeat } from './find-heat.js'
-import type { HeatName } from './reading.js'
-import { heatNearest } from './scale.js'
+import { type HeatName, heatNearest, nameOf } from './scale.js'
 
 /** A receipt to be baked in the falling oven. */
 export interface Bake {
@@ -52,8 +51,7 @@ function wantsOf(bake: Bake, year: number | undefined): Wanted {
   if (typeof name !== 'string' || name.trim() === '') throw badOption('name', 'every receipt needs a name')
   if (typeof heat === 'number') {
     const best = requireOvenHeat('heat', heat)
-    const { id, rank, label } = heatNearest(best)
-    return { heat: { id, rank, label }, low: best - numberSlack, best, high: best + numberSlack }
+    return { heat: nameOf(heatNearest(best)), low: best - numberSlack, best, high: best + numberSlack }
   }
   const { heat: named, value } = findHeat(heat, year === undefined ? {} : { year })
   // Degrees in words are hit no better than degrees in figures.

@@ -1,6 +1,6 @@
 import { PottleError } from '../error.js'
 import { nearestTo } from '../nearest.js'
-import type { PeriodName } from '../tables/index.js'
+import { inYears, type PeriodName } from '../tables/index.js'
 import { keysOf, standsAt, type Word, wordsOf } from './words.js'
 
 /** A table row that old books call by several names, each in its years. */
@@ -36,7 +36,7 @@ export function periodIndex<Row extends NamedRow>(
     .sort((a, b) => b.keys.length - a.keys.length)
   const fits = ({ years }: Entry<Row>, year: number | null): number => {
     if (!years) return 1
-    return year !== null && years[0] <= year && year <= years[1] ? 2 : 0
+    return year !== null && inYears(years, year) ? 2 : 0
   }
   return (words, year) => {
     const runs = words.flatMap((_, at) => entries.filter(({ keys }) => standsAt(words, at, keys)).map((entry) => ({ entry, at })))

@@ -1,13 +1,12 @@
 import { badOption, noAnswer, requireFields } from '../error.js'
 import { type BakeFoodRow, bakeFoods, type Citation, doneness, type Spread } from '../tables/index.js'
 import { firstTerm } from './conduction.js'
-import { requireNumber, requireOvenHeat, requirePositive, tidy } from './degrees.js'
+import { coverage, requireNumber, requireOvenHeat, requirePositive, tidy } from './degrees.js'
 import { type Dish, type Pace, paceOf } from './dish.js'
 import { fanTime, usualFanRule } from './fan.js'
 import { assumptionsOf, sameHeat, warningsFor } from './plan-notes.js'
-import type { HeatName } from './reading.js'
 import { type Content, type CoreTemperature, coreFor } from './safety.js'
-import { bestOfHeat, heatNearest, heatOfRank } from './scale.js'
+import { bestOfHeat, type HeatName, heatNearest, heatOfRank, nameOf } from './scale.js'
 import { type OvenSettings, ovenSettings } from './settings.js'
 
 /** A dish whose time is known, and the one whose time is wanted. */
@@ -121,15 +120,14 @@ export function bakePlan(options: BakePlanOptions): BakePlan {
   const minutes = scale(from.minutes, ratio, food.exponent, oven)
   const early = round(fan ? fanTime(minutes.early, fanRule) : minutes.early)
   const [nominal, late] = [round(minutes.nominal), round(minutes.late)]
-  const { id, rank, label } = heatNearest(celsius)
   const core = coreFor(food.core, contains)
   return {
     food: food.id,
     minutes: { early, nominal, late },
     text: `about ${Math.round(nominal)} minutes; look first at ${Math.floor(early)}, and expect it by ${Math.ceil(late)}`,
     celsius: tidy(celsius),
-    heat: { id, rank, label },
-    settings: ovenSettings({ low: celsius, best: celsius, high: celsius, coverage: 0.9 }, fanRule),
+    heat: nameOf(heatNearest(celsius)),
+    settings: ovenSettings({ low: celsius, best: celsius, high: celsius, coverage }, fanRule),
     fan,
     exponent: food.exponent,
     ratio: tidy(ratio),

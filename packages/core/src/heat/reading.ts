@@ -1,11 +1,13 @@
 import type { Band } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
 import type { ModernValue } from '../modern/index.js'
-import type { Checked, Citation, Grade } from '../tables/index.js'
+import type { Grade } from '../tables/index.js'
+import type { Cited } from './cited.js'
+import type { HeatName } from './scale.js'
 import type { OvenTest } from './tests.js'
 
 /** What one dated source prints, in its own unit. */
-export interface HeatClaim {
+export interface HeatClaim extends Cited {
   readonly id: string
   readonly duty: string
   readonly low: number
@@ -13,30 +15,16 @@ export interface HeatClaim {
   readonly high: number | null
   readonly unit: 'degC' | 'degF'
   readonly year: number
-  /** The footnote form of its source. */
-  readonly source: string
-  readonly sources: readonly Citation[]
-  readonly grade: Grade
-  readonly checked: Checked
   /** Whether it counts towards the heat's ends. */
   readonly votes: boolean
-  readonly note: string | null
 }
 
 /** What a dated book baked at a heat. */
-export interface HeatGoods {
+export interface HeatGoods extends Pick<Cited, 'source' | 'sources'> {
   readonly id: string
   readonly phrase: string
   readonly goods: string
   readonly year: number
-  readonly source: string
-  readonly sources: readonly Citation[]
-}
-
-export interface HeatName {
-  readonly id: string
-  readonly rank: number
-  readonly label: string
 }
 
 /** Everything that is known of a heat phrase. */

@@ -1,22 +1,17 @@
 import type { Band } from '../bands/index.js'
-import { citeShort } from '../cite/index.js'
 import { badOption } from '../error.js'
-import { type Checked, type Citation, type Grade, type RoastRuleRow, roastingRules as rows } from '../tables/index.js'
+import { type RoastRuleRow, roastingRules as rows } from '../tables/index.js'
+import { type Cited, cited } from './cited.js'
 import { requirePositive, tidy } from './degrees.js'
 
 /** A rule of so many minutes a pound. */
-export interface RoastRule {
+export interface RoastRule extends Cited {
   readonly id: string
   readonly way: RoastRuleRow['way']
   readonly goods: string
   readonly minutes: readonly [number, number]
   readonly over: number
   readonly year: number
-  readonly source: string
-  readonly sources: readonly Citation[]
-  readonly grade: Grade
-  readonly checked: Checked
-  readonly note: string | null
 }
 
 /** One avoirdupois pound in grams (International Yard and Pound Agreement 1959). */
@@ -25,8 +20,8 @@ const pound = 453.59237
 const panofsky = { low: 1.1, best: 1.5, high: 1.9 }
 
 function asRule(row: RoastRuleRow): RoastRule {
-  const { id, way, goods, minutes, over, year, source, grade, checked, note = null } = row
-  return { id, way, goods, minutes, over, year, source: source.map(citeShort).join('; '), sources: source, grade, checked, note }
+  const { id, way, goods, minutes, over, year } = row
+  return { id, way, goods, minutes, over, year, ...cited(row) }
 }
 
 /** Every rule of minutes a pound that dated books print. */

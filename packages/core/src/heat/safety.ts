@@ -1,10 +1,10 @@
-import { citeShort } from '../cite/index.js'
 import { badOption } from '../error.js'
-import { type Checked, type Citation, type CoreTemperatureRow, type Grade, coreTemperatures as rows } from '../tables/index.js'
+import { type CoreTemperatureRow, coreTemperatures as rows } from '../tables/index.js'
+import { type Cited, cited } from './cited.js'
 import { tidy, toCelsius } from './degrees.js'
 
 /** A temperature that an authority states, or that an old book printed. */
-export interface CoreTemperature {
+export interface CoreTemperature extends Cited {
   readonly id: string
   readonly label: string
   readonly of: CoreTemperatureRow['of']
@@ -14,11 +14,6 @@ export interface CoreTemperature {
   /** False for a figure that the authority of today does not hold safe. */
   readonly safe: boolean
   readonly year: number
-  readonly source: string
-  readonly sources: readonly Citation[]
-  readonly grade: Grade
-  readonly checked: Checked
-  readonly note: string | null
 }
 
 /** What may be in a dish that decides how hot its middle must become. */
@@ -35,23 +30,9 @@ const rowFor: Readonly<Record<Content, string>> = {
 }
 
 function asCore(row: CoreTemperatureRow): CoreTemperature {
-  const { id, label, of, degF, restMinutes = 0, safe, year, source, grade, checked, note = null } = row
+  const { id, label, of, degF, restMinutes = 0, safe, year } = row
   const degC = [tidy(toCelsius(degF[0])), tidy(toCelsius(degF[1]))] as const
-  return {
-    id,
-    label,
-    of,
-    degC,
-    degF,
-    restMinutes,
-    safe,
-    year,
-    source: source.map(citeShort).join('; '),
-    sources: source,
-    grade,
-    checked,
-    note,
-  }
+  return { id, label, of, degC, degF, restMinutes, safe, year, ...cited(row) }
 }
 
 /** Every stated temperature of food safety, and the old figures beside them. */

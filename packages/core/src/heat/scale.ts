@@ -4,6 +4,16 @@ import { type HeatRow, heats } from '../tables/index.js'
 import { coreOf, type Ends } from './consensus.js'
 import { tidy, toCelsius } from './degrees.js'
 
+/** A heat by its place on the scale, from 0 for drying upwards. */
+export interface HeatName {
+  readonly id: string
+  readonly rank: number
+  readonly label: string
+}
+
+/** What a row is called, without all that is known of it. */
+export const nameOf = ({ id, rank, label }: HeatRow): HeatName => ({ id, rank, label })
+
 const rows: readonly HeatRow[] = [...heats].sort((a, b) => a.rank - b.rank)
 const byId = new Map(rows.map((row) => [row.id, row]))
 const byRank = new Map(rows.map((row) => [row.rank, row]))

@@ -2,7 +2,7 @@ import type { Band } from '../bands/index.js'
 import { citeShort } from '../cite/index.js'
 import type { ModernValue } from '../modern/index.js'
 import { type Checked, type Citation, type Grade, sugarHeights as rows, type SugarHeightRow } from '../tables/index.js'
-import { tidy, toCelsius } from './degrees.js'
+import { bandInCelsius } from './degrees.js'
 import { periodIndex, unknownName } from './period.js'
 import { liquidSettings } from './settings.js'
 import { wordsOf } from './words.js'
@@ -25,11 +25,9 @@ export interface SugarHeight {
   readonly note: string | null
 }
 
-const coverage = 0.9
-
 function asHeight(row: SugarHeightRow): SugarHeight {
   const { id, rank, label, degF, printed, test, names, source, grade, checked, note = null } = row
-  const value = { low: tidy(toCelsius(degF.low)), best: tidy(toCelsius(degF.best)), high: tidy(toCelsius(degF.high)), coverage }
+  const value = bandInCelsius(degF)
   return {
     id,
     rank,

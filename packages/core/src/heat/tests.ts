@@ -1,13 +1,13 @@
 import type { Band } from '../bands/index.js'
-import { citeShort } from '../cite/index.js'
 import { badOption, noAnswer } from '../error.js'
-import { type Checked, type Citation, type Grade, type OvenTestRow, ovenTests } from '../tables/index.js'
-import { celsiusSteps, requireOvenHeat, requirePositive, tidy, toCelsius } from './degrees.js'
+import { type OvenTestRow, ovenTests } from '../tables/index.js'
+import { type Cited, cited } from './cited.js'
+import { celsiusSteps, coverage, requireOvenHeat, requirePositive, tidy, toCelsius } from './degrees.js'
 import { median } from './median.js'
-import { bestOfHeat, heatNearest, heatRow } from './scale.js'
+import { bestOfHeat, type HeatName, heatNearest, heatRow, nameOf } from './scale.js'
 
 /** A cook's test of an oven, as a dated book has it. */
-export interface OvenTest {
+export interface OvenTest extends Cited {
   readonly id: string
   readonly kind: OvenTestRow['kind']
   readonly observation: string
@@ -16,11 +16,6 @@ export interface OvenTest {
   /** Degrees where the book itself prints them; else null. */
   readonly degF: readonly [number, number] | null
   readonly year: number
-  readonly source: string
-  readonly sources: readonly Citation[]
-  readonly grade: Grade
-  readonly checked: Checked
-  readonly note: string | null
 }
 
 /** What was seen: how long the hand was borne, or when paper or flour took which colour. */
@@ -36,7 +31,7 @@ export type PaperColour = (typeof colours)[number]
 
 export interface TestReading {
   readonly sign: OvenSign
-  readonly heat: { readonly id: string; readonly rank: number; readonly label: string }
+  readonly heat: HeatName
   /** In degC. */
   readonly value: Band
   /** The tests that bear on it. */
@@ -46,25 +41,12 @@ export interface TestReading {
 
 /** Two books differ by this much over one count of the hand, in degF (Beecher 1846 and Kellogg 1893 both say that people differ). Judgement. */
 const slack = 50
-const coverage = 0.9
 const advice = 'An oven thermometer replaces this test; never try an oven with the bare hand or with burning paper.'
 
+/** A row in its public form. */
 export function asTest(row: OvenTestRow): OvenTest {
-  const { id, kind, observation, meaning, heat, degF = null, year, source, grade, checked, note = null } = row
-  return {
-    id,
-    kind,
-    observation,
-    meaning,
-    heat,
-    degF,
-    year,
-    source: source.map(citeShort).join('; '),
-    sources: source,
-    grade,
-    checked,
-    note,
-  }
+  const { id, kind, observation, meaning, heat, degF = null, year } = row
+  return { id, kind, observation, meaning, heat, degF, year, ...cited(row) }
 }
 
 /** The middle of what a test stands for, in degC: its own degrees, or its heat's. */
@@ -131,10 +113,10 @@ export function readTest(sign: OvenSign): TestReading | undefined {
   const best = median(rows.map(middleOf))
   const by = celsiusSteps(slack)
   // Where all the tests name one heat, that is the answer; else the heat nearest to their middle.
-  const { id, rank, label } = new Set(rows.map(({ heat }) => heat)).size === 1 ? heatRow(rows[0]!.heat) : heatNearest(best)
+  const heat = new Set(rows.map((row) => row.heat)).size === 1 ? heatRow(rows[0]!.heat) : heatNearest(best)
   return {
     sign,
-    heat: { id, rank, label },
+    heat: nameOf(heat),
     value: { low: tidy(best - by), best: tidy(best), high: tidy(best + by), coverage },
     matches: rows.map(asTest),
     advice,

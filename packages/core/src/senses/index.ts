@@ -1,4 +1,5 @@
 export { goodIn, inQuantity, misprintsOf, reaches } from './density.js'
+export { isCalled, lastPart } from './id.js'
 export { kindFor } from './kinds.js'
 export { qualify } from './qualifier.js'
 export type { Question, Sense, SenseKind } from './sense.js'

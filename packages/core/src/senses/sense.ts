@@ -40,7 +40,7 @@ export interface Question {
 }
 
 /**
- * One kind of measure: weight, capacity, egg, loaf. A new kind is a new file that exports one of these, added to the list in `index.ts`.
+ * One kind of measure: weight, capacity, egg, loaf. A new kind is a new file that exports one of these, added to the list in `kinds.ts`.
  *
  * `answers` says whether the kind knows what to do with a question; `senses` gives every meaning that the setting allows, the likeliest first.
  */

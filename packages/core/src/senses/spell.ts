@@ -8,6 +8,7 @@ import type { Step } from '../cite/index.js'
 import { noAnswer, type PottleError } from '../error.js'
 import type { Setting } from '../setting.js'
 import { type Attested, type Dated, findGood, holds, type Quantity, type Spread } from '../tables/index.js'
+import { isCalled } from './id.js'
 import type { Question, Sense } from './sense.js'
 import { namesOf } from './usage.js'
 
@@ -96,8 +97,6 @@ export function yearsSaid(rows: readonly Dated[]): string {
   return spans.map(([from, to]) => `${from} to ${to}`).join(' and ')
 }
 
-const lastPart = (id: string): string => id.slice(id.lastIndexOf('.') + 1)
-
 /**
  * The sense that a caller insists on, by its id or the last part of it; all of them where nothing is insisted on.
  *
@@ -105,7 +104,7 @@ const lastPart = (id: string): string => id.slice(id.lastIndexOf('.') + 1)
  */
 export function insisted(senses: readonly Sense[], { standard }: Question): readonly Sense[] {
   if (!standard) return senses
-  const meant = senses.find(({ id }) => id === standard || lastPart(id) === standard)
+  const meant = senses.find(({ id }) => isCalled(id, standard))
   if (!meant) {
     throw noAnswer('standard', `no sense goes by "${standard.slice(0, 40)}" here; there are ${senses.map(({ id }) => id).join(', ')}`)
   }

@@ -9,9 +9,11 @@ import { type Expression, product, spread, unknown } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
 import { noAnswer } from '../error.js'
 import type { MeasureKind, MeasureRow, SenseRow, StandardRow, ToleranceRow, UsageRow } from '../tables/index.js'
-import { baseUnits, exactRatio, exactValue, findGood, findMeasure, findStandard, holds, standardsOf, tolerances } from '../tables/index.js'
+import { baseUnits, exactRatio, exactValue, findMeasure, findStandard, holds, standardsOf, tolerances } from '../tables/index.js'
+import { isCalled, lastPart } from './id.js'
 import type { Question, Sense, SenseKind } from './sense.js'
-import { namesOf, type Use, usageFor } from './usage.js'
+import { thingOf } from './spell.js'
+import { type Use, usageFor } from './usage.js'
 
 /** A sense row tied to one standard, with what weighs for it. */
 interface Candidate {
@@ -26,8 +28,6 @@ interface Candidate {
 
 /** A meaning less likely than this is not worth a cook's attention. Judgement. */
 const negligible = 0.005
-
-const lastPart = (id: string): string => id.slice(id.lastIndexOf('.') + 1)
 
 /** The row itself where it names a standard; where it names a family, once for each standard of it. */
 export function standardsUnder(measure: MeasureRow, row: SenseRow): readonly { id: string; standard: StandardRow }[] {
@@ -66,7 +66,7 @@ function weightsOf(candidates: readonly Candidate[]): readonly Candidate[] {
 
 function weighed(question: Question, measure: MeasureRow): Candidate[] {
   const { setting, reading } = question
-  const thing = namesOf(reading.thing, reading.thing ? findGood(reading.thing, reading.describing) : undefined)
+  const thing = thingOf(question)
   const total = new Map<string, Candidate>()
   for (const { year, weight } of setting.moments) {
     const at = weightsOf(asWorded(candidatesAt(measure, { measure: measure.id, thing, year, places: setting.places }), reading.standard))
@@ -112,9 +112,7 @@ function asWorded(candidates: readonly Candidate[], word: string | undefined): r
 /** The senses that a caller's wish points at, whatever the date: by sense, by standard, or by the last part of either's name. */
 function insisted(measure: MeasureRow, wish: string): Candidate[] {
   const every = measure.senses.flatMap((row) => standardsUnder(measure, row).map(({ id, standard }) => ({ id, row, standard, weight: 1 })))
-  const meant = every.filter(
-    ({ id, standard }) => id === wish || standard.id === wish || lastPart(id) === wish || lastPart(standard.id) === wish,
-  )
+  const meant = every.filter(({ id, standard }) => isCalled(id, wish) || isCalled(standard.id, wish))
   if (meant.length === 0) {
     const known = [...new Set(every.map(({ standard }) => standard.id))].join(', ')
     throw noAnswer('standard', `the ${measure.label} has no sense by "${wish.slice(0, 40)}"; it can go by ${known}`)

@@ -3,7 +3,7 @@ import { assess } from '../assess.js'
 import { constant, type Expression, exact, type Unknown, unknown } from '../bands/index.js'
 import { badOption, PottleError } from '../error.js'
 import type { Reading } from '../reading/index.js'
-import type { Sense } from '../senses/index.js'
+import { lastPart, type Sense } from '../senses/index.js'
 import type { Setting } from '../setting.js'
 import { findGood, findMeasure, type GoodRow } from '../tables/index.js'
 import type { CheckedFixed, CheckedSize } from './fixed.js'
@@ -21,7 +21,6 @@ export interface Ruled<Value> {
 }
 
 const unruled = <Value>(value: Value): Ruled<Value> => ({ value, fixes: [] })
-const lastPart = (id: string): string => id.slice(id.lastIndexOf('.') + 1)
 
 /** A loaf that was bought by its price or by its flour is bread, whatever word the receipt has for it. */
 const isLoaf = ({ kind, thing }: Reading): boolean => kind === 'priced' && (thing === 'loaf' || thing === 'roll' || thing === 'manchet')

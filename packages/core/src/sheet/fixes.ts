@@ -1,11 +1,9 @@
 import { badOption } from '../error.js'
-import { standardsUnder } from '../senses/index.js'
+import { isCalled, standardsUnder } from '../senses/index.js'
 import { findMeasure, standardsOf } from '../tables/index.js'
 import type { CheckedFixed } from './fixed.js'
 import type { SheetFix } from './sheet.js'
 import type { Worked } from './worked.js'
-
-const lastPart = (id: string): string => id.slice(id.lastIndexOf('.') + 1)
 
 /** A standard that bears on no line was not put to the test yet: the tables must know it all the same. */
 function requireStandard(name: string, wish: string): void {
@@ -14,7 +12,7 @@ function requireStandard(name: string, wish: string): void {
     ...(measure ? measure.senses.flatMap((row) => standardsUnder(measure, row).flatMap(({ id, standard }) => [id, standard.id])) : []),
     ...standardsOf(name).map(({ id }) => id),
   ]
-  if (known.length === 0 || known.some((id) => id === wish || lastPart(id) === wish)) return
+  if (known.length === 0 || known.some((id) => isCalled(id, wish))) return
   const names = [...new Set(known)].slice(0, 12).join(', ')
   throw badOption(`plan.fixed.standards.${name}`, `a ${name} has no sense by "${wish.slice(0, 40)}"; it can go by ${names}`)
 }

@@ -1,5 +1,5 @@
 import { type Band, bandOf, type Expression, mixtureBand, spread, times, unknown } from '../bands/index.js'
-import { inQuantity, reaches, type Sense } from '../senses/index.js'
+import { inQuantity, namesOf, reaches, type Sense } from '../senses/index.js'
 import { type DisplacementRow, displacements, type GoodRow, type Quantity } from '../tables/index.js'
 
 /** One sense as a part of a mixture: for one of the measure, or for the whole where the sense has counted already. */
@@ -45,8 +45,9 @@ function optionsIn(options: readonly Option[], quantity: Quantity, good: GoodRow
 /** How a thing packs once it lies in a batch; undefined for liquids, and for what keeps its bulk. */
 export function displacementOf(good: GoodRow | undefined): DisplacementRow | undefined {
   if (!good || good.classes.includes('liquid')) return undefined
-  const names = [good.id, ...[...good.classes].reverse()]
-  return names.map((name) => displacements.find(({ things }) => things.includes(name))).find((row) => row !== undefined)
+  return namesOf(good.id, good)
+    .map((name) => displacements.find(({ things }) => things.includes(name)))
+    .find((row) => row !== undefined)
 }
 
 /** Dry things give up the air between their grains; liquids and fats take the room that their measure says. */

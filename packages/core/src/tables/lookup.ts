@@ -59,8 +59,12 @@ export function standardsOf(family: string): readonly StandardRow[] {
   return families.get(family) ?? []
 }
 
+/** Whether a year lies in a span, both ends included. What has no span holds always. */
+export function inYears(years: Dated['years'], year: number): boolean {
+  return !years || (years[0] <= year && year <= years[1])
+}
+
 /** Whether a row holds in a year and a chain of places (the nearest first). */
-export function holds(row: Dated, year: number, places: readonly string[]): boolean {
-  const inTime = !row.years || (row.years[0] <= year && year <= row.years[1])
-  return inTime && (!row.place || places.includes(row.place))
+export function holds({ years, place }: Dated, year: number, places: readonly string[]): boolean {
+  return inYears(years, year) && (!place || places.includes(place))
 }
