@@ -1,7 +1,8 @@
 import { badOption, requireFields, requireWord } from '../error.js'
 import { type CautionRow, cautions } from '../tables/index.js'
-import { deedKey, deedsIn, namesIn, nounKey } from './fold.js'
-import { heatIn, nameHeat, nameThing, nameWords } from './names.js'
+import { Keys } from './find.js'
+import { deedKey, deedWords, nounKey, nounWords } from './fold.js'
+import { nameHeat, nameKey, nameThing, nounKeys, spokenHeats } from './names.js'
 
 /** A danger that a receipt touches, with what to do about it and who says so. */
 export type Caution = CautionRow
@@ -34,6 +35,9 @@ const keyed = cautions.map((row) => ({
   deeds: (row.touches.methods ?? []).map(deedKey),
 }))
 
+const nouns = new Keys(nounKeys)
+const spokenDeeds = new Keys([...keyed.flatMap(({ deeds }) => deeds), ...spokenHeats.keys()])
+
 function touchedBy(question: CautionQuestion): Touched {
   const touched: Touched = { things: new Set(), classes: new Set(), deeds: new Set(), heats: new Set() }
   const add = (things: readonly string[], classes: readonly string[]) => {
@@ -48,10 +52,14 @@ function touchedBy(question: CautionQuestion): Touched {
   for (const method of question.methods ?? []) touched.deeds.add(deedKey(method))
   const heat = question.heat === undefined ? undefined : nameHeat(question.heat)
   if (heat) touched.heats.add(heat)
-  for (const named of namesIn(question.text ?? '', nameWords)) add(named.things, named.classes)
-  for (const deed of deedsIn(question.text ?? '')) {
+  const words = deedWords(question.text ?? '')
+  for (const noun of nouns.longest(nounWords(words))) {
+    const named = nameKey(noun)
+    add(named.things, named.classes)
+  }
+  for (const deed of spokenDeeds.all(words)) {
     touched.deeds.add(deed)
-    const spoken = heatIn(deed)
+    const spoken = spokenHeats.get(deed)
     if (spoken) touched.heats.add(spoken)
   }
   return touched

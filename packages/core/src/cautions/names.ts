@@ -14,7 +14,7 @@ for (const row of goods) goodsByKey.set(nounKey(row.id), row)
 for (const name of eggs.flatMap(({ names }) => names))
   if (!goodsByKey.has(nounKey(name))) goodsByKey.set(nounKey(name), goodsByKey.get('egg')!)
 
-const plain = new Set(cautions.flatMap((row) => row.touches.things ?? []).map(nounKey))
+const plain = cautions.flatMap((row) => row.touches.things ?? []).map(nounKey)
 
 function namedBy(key: string, good: GoodRow | undefined): Named {
   return { things: good ? [key, nounKey(good.id)] : [key], classes: good?.classes ?? [] }
@@ -27,10 +27,12 @@ export function nameThing(name: string): Named {
   return namedBy(key, goodsByKey.get(key) ?? findGood(name) ?? goodsByKey.get(last))
 }
 
-/** A run of words in a text: named only where it is a good's name, or a noun of the cautions, from end to end. */
-export function nameWords(key: string): Named | undefined {
-  const good = goodsByKey.get(key)
-  return good || plain.has(key) ? namedBy(key, good) : undefined
+/** The keys under which a text may name a thing: the names of goods, and the nouns of the cautions. */
+export const nounKeys: ReadonlySet<string> = new Set([...goodsByKey.keys(), ...plain])
+
+/** What one of those keys names. */
+export function nameKey(key: string): Named {
+  return namedBy(key, goodsByKey.get(key))
 }
 
 const ends = ['is drawn', 'be drawn', 'are drawn', 'is out', 'be out', 'are out', 'comes out', 'come out', 'is taken out', 'are taken out']
@@ -51,9 +53,9 @@ export function nameHeat(words: string): string | undefined {
   return heatsByKey.get(key) ?? heatsByKey.get(key.replace(/^(?:an?|the) /, '').replace(/ oven$/, ''))
 }
 
-/** The heat that a run of words in a text speaks of: the words must name the oven, or a state that only an oven has. */
-export function heatIn(key: string): string | undefined {
-  const id = key.endsWith(' oven') ? heatsByKey.get(key.slice(0, -' oven'.length)) : heatsByKey.get(key)
-  const ofOven = key.endsWith(' oven') || heatRelations.some((row) => row.id === id)
-  return ofOven ? id : undefined
-}
+const relations = new Set(heatRelations.map(({ id }) => id))
+
+/** The heats by the words with which a text speaks of them: words that name the oven, or a state that only an oven has. */
+export const spokenHeats: ReadonlyMap<string, string> = new Map(
+  [...heatsByKey].flatMap(([key, id]) => [...(relations.has(id) ? [key] : []), `${key} oven`].map((words) => [words, id] as const)),
+)
