@@ -18,7 +18,17 @@ const junk: readonly unknown[] = [
   '\ud800',
   '__proto__',
   'constructor',
+  Object.create(null),
+  { toJSON: () => 10n },
+  new Date(Number.NaN),
 ]
+
+const receipt = 'Take a pint of cream, four eggs and a spoonful of sugar; bake it in a slow oven half an hour.'
+
+const sheet =
+  (plan: (value: unknown) => unknown) =>
+  (value: never): unknown =>
+    pottle.workSheet(receipt, { year: 1700, plan: plan(value) as never })
 
 const plan = {
   food: 'custard',
@@ -62,6 +72,47 @@ const calls: Readonly<Record<string, (value: never) => unknown>> = {
   measure: (value) => pottle.describeMeasure(value),
   picture: (value) => pottle.drawCoolingCurve(value),
   scale: (value) => pottle.drawHeatScale(value),
+  receipt: (value) => pottle.readReceipt(value),
+  sheetText: (value) => pottle.workSheet(value),
+  sheetOptions: (value) => pottle.workSheet(receipt, value),
+  sheetTitle: (value) => pottle.workSheet(receipt, { title: value }),
+  sheetYear: (value) => pottle.workSheet(receipt, { year: value }),
+  sheetPlace: (value) => pottle.workSheet(receipt, { place: value }),
+  sheetCoverage: (value) => pottle.workSheet(receipt, { coverage: value }),
+  plan: sheet((value) => value),
+  planField: sheet((value) => ({ tart: value })),
+  planScale: sheet((scale) => ({ scale })),
+  planGuests: sheet((guests) => ({ guests })),
+  planServes: sheet((serves) => ({ guests: 4, serves })),
+  planUnits: sheet((units) => ({ units })),
+  planEggs: sheet((eggClass) => ({ eggClass })),
+  planOven: sheet((oven) => ({ oven })),
+  planDish: sheet((dish) => ({ dish })),
+  planDishes: sheet((dish) => ({ dish: ['small-tart', dish] })),
+  planDishId: sheet((id) => ({ dish: { id } })),
+  planShape: sheet((shape) => ({ dish: { shape, diameter: 100, depth: 30 } })),
+  planLength: sheet((diameter) => ({ dish: { shape: 'round', diameter, depth: 30 } })),
+  planUnit: sheet((unit) => ({ dish: { shape: 'round', diameter: 100, depth: 30, unit } })),
+  planVolume: sheet((volume) => ({ dish: { shape: 'mould', volume } })),
+  planFill: sheet((fill) => ({ dish: { id: 'small-tart', fill } })),
+  planCount: sheet((count) => ({ dish: { id: 'small-tart', count } })),
+  planLimit: sheet((limit) => ({ limit })),
+  planLimitThing: sheet((thing) => ({ limit: { thing, amount: 1, unit: 'g' } })),
+  planLimitAmount: sheet((amount) => ({ limit: { thing: 'cream', amount, unit: 'ml' } })),
+  planLimitUnit: sheet((unit) => ({ limit: { thing: 'cream', amount: 1, unit } })),
+  planFixed: sheet((fixed) => ({ fixed })),
+  planStandards: sheet((standards) => ({ fixed: { standards } })),
+  planStandard: sheet((pint) => ({ fixed: { standards: { pint } } })),
+  planSizes: sheet((sizes) => ({ fixed: { sizes } })),
+  planSize: sheet((spoonful) => ({ fixed: { sizes: { spoonful } } })),
+  planSizeOf: sheet((ml) => ({ fixed: { sizes: { spoonful: { ml } } } })),
+  planLines: sheet((lines) => ({ fixed: { lines } })),
+  planLine: sheet((line) => ({ fixed: { lines: { 1: line } } })),
+  planLineStandard: sheet((standard) => ({ fixed: { lines: { 1: { standard } } } })),
+  planEgg: sheet((egg) => ({ fixed: { egg } })),
+  planDensities: sheet((densities) => ({ fixed: { densities } })),
+  planDensity: sheet((cream) => ({ fixed: { densities: { cream } } })),
+  planHeat: sheet((oven) => ({ fixed: { oven } })),
 }
 
 describe('values of the wrong kind', () => {

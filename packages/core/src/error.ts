@@ -39,6 +39,19 @@ export function badOption(parameter: string, detail: string): PottleError {
   return new PottleError('bad-option', [{ parameter, detail }])
 }
 
+/** What a caller gave, short enough to print in an error; whatever it is, printing it does not fail. */
+export function show(value: unknown): string {
+  if (typeof value === 'string') return `"${value.slice(0, 40)}"`
+  if (typeof value === 'number') return Number.isNaN(value) ? 'not-a-number' : String(value)
+  if (typeof value === 'bigint') return `${value}n`.slice(0, 60)
+  if (typeof value === 'symbol' || typeof value === 'function') return `a ${typeof value}`
+  try {
+    return String(JSON.stringify(value)).slice(0, 60)
+  } catch {
+    return 'an object that has no JSON'
+  }
+}
+
 /** Refuses what is no text, for callers whose compiler did not. */
 export function requireWord(parameter: string, value: unknown): string {
   if (typeof value !== 'string') throw badOption(parameter, `give it as text, not as ${value === null ? 'null' : typeof value}`)

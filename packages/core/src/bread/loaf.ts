@@ -1,6 +1,5 @@
 import { type Expression, factorOf, lognormal, product, unknown } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
-import { requireFields } from '../error.js'
 import type { Baked } from './baked.js'
 import { kindsMeant, likeliest } from './choice.js'
 import { crumbOf } from './crumb.js'
@@ -29,7 +28,6 @@ export interface Option {
 }
 
 function bake(question: LoafQuestion): readonly Option[] {
-  requireQuestion(question)
   const { year, place = anywhere } = question
   const kind = kindIn(question.kind ?? likeliest(kindsMeant(year)), year)
   const cut = (baked: Baked): Baked => (question.crumb ? crumbOf(baked) : baked)
@@ -51,7 +49,8 @@ const memory = 2000
 
 /** Every loaf that a question may mean: one, but for a fixed size whose weight was changing. */
 export function bakeAll(question: LoafQuestion): readonly Option[] {
-  const { coin, kind, year, place, market, wheat, allowance, crumb } = requireFields('question', question)
+  requireQuestion(question)
+  const { coin, kind, year, place, market, wheat, allowance, crumb } = question
   const key = [coin, kind, year, place, market, wheat, allowance, crumb].map(String).join('|')
   const known = remembered.get(key)
   if (known) return known

@@ -1,4 +1,4 @@
-import { badOption, noAnswer, requireFields, requireWord } from '../error.js'
+import { badOption, noAnswer, requireFields, requireWord, show } from '../error.js'
 import type { Market } from './bench.js'
 import { firstLoafYear, lastLoafYear } from './wheat.js'
 
@@ -29,7 +29,7 @@ function requireShillings(parameter: string, value: number | undefined, least: s
   if (!Number.isFinite(value) || !holds(value) || value > dearest) {
     throw badOption(
       parameter,
-      `${String(value)} is not a sum that can be reckoned with; give shillings a quarter, ${least} and at most ${dearest}`,
+      `${show(value)} is not a sum that can be reckoned with; give shillings a quarter, ${least} and at most ${dearest}`,
     )
   }
 }
@@ -41,7 +41,7 @@ function requireShillings(parameter: string, value: number | undefined, least: s
  */
 export function requireLoafYear(year: number): void {
   const span = `${firstLoafYear} to ${lastLoafYear}`
-  if (!Number.isInteger(year)) throw badOption('year', `${String(year)} is not a year; give a whole number from ${span}`)
+  if (!Number.isInteger(year)) throw badOption('year', `${show(year)} is not a year; give a whole number from ${span}`)
   if (year < firstLoafYear) {
     throw noAnswer(
       'year',
@@ -59,11 +59,13 @@ export function requireLoafYear(year: number): void {
  * @throws PottleError `bad-option` for a year, price or allowance that is no such thing; `no-answer` for a year without an assize
  */
 export function requireQuestion(question: LoafQuestion): void {
-  const { year, wheat, allowance, coin, kind, place } = requireFields('question', question)
+  const { year, wheat, allowance, coin, kind, place, market } = requireFields('question', question)
   if (coin !== undefined) requireWord('coin', coin)
   if (kind !== undefined) requireWord('kind', kind)
+  if (market !== undefined) requireWord('market', market)
   if (place !== undefined && !Array.isArray(place))
     throw badOption('place', "give a place and those that it lies in, as a list: ['london', 'england']")
+  for (const one of place ?? []) requireWord('place', one)
   requireLoafYear(year)
   requireShillings('wheat', wheat, 'above 0', (shillings) => shillings > 0)
   requireShillings('allowance', allowance, '0 or more', (shillings) => shillings >= 0)

@@ -1,5 +1,5 @@
 import { bandOf } from '../bands/index.js'
-import { badOption, requireFields } from '../error.js'
+import { badOption, requireFields, show } from '../error.js'
 import { loafWeight } from './loaf.js'
 import type { LoafQuestion } from './question.js'
 
@@ -38,5 +38,5 @@ export function loafSeries(asked: SeriesQuestion): readonly LoafYearWeight[] {
 }
 
 function refuse(parameter: string, year: number): never {
-  throw badOption(parameter, `${String(year)} is not a year; give a whole number`)
+  throw badOption(parameter, `${show(year)} is not a year; give a whole number`)
 }

@@ -1,5 +1,5 @@
 import { type Band, bandOf, product, type Shape, sum, triangle, unknown } from '../bands/index.js'
-import { badOption, requireFields } from '../error.js'
+import { badOption, requireFields, show } from '../error.js'
 import type { Spread } from '../tables/index.js'
 import { constantOf, hoursTo, leftAfter } from './cooling.js'
 import { coverage, requireNumber, requireOvenHeat, requirePositive, tidy, toCelsius } from './degrees.js'
@@ -98,7 +98,7 @@ const mostPoints = 1000
 
 function checkPoints(points: number): number {
   if (Number.isInteger(points) && points >= 2 && points <= mostPoints) return points
-  throw badOption('points', `${String(points)} is not a number of moments; give a whole number from 2 to ${mostPoints}`)
+  throw badOption('points', `${show(points)} is not a number of moments; give a whole number from 2 to ${mostPoints}`)
 }
 
 /**

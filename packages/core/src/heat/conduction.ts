@@ -1,4 +1,4 @@
-import { badOption } from '../error.js'
+import { badOption, show } from '../error.js'
 import { besselJ } from './bessel.js'
 import { requireNumber, requirePositive } from './degrees.js'
 
@@ -89,7 +89,7 @@ export function firstTerm(solid: Solid, biot: number): Term {
 }
 
 function checkSolid(solid: Solid, biot: number): void {
-  if (!solids.includes(solid)) throw badOption('shape', `"${String(solid)}" is not one of ${solids.join(', ')}`)
+  if (!solids.includes(solid)) throw badOption('shape', `${show(solid)} is not one of ${solids.join(', ')}`)
   if (biot !== Number.POSITIVE_INFINITY) requirePositive('biot', biot, 'Biot number')
 }
 

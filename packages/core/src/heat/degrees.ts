@@ -1,5 +1,5 @@
 import type { Band } from '../bands/index.js'
-import { badOption } from '../error.js'
+import { badOption, show } from '../error.js'
 import type { Spread } from '../tables/index.js'
 
 /** Celsius, Fahrenheit, Reaumur (80 from ice to steam) and kelvin. */
@@ -45,7 +45,7 @@ export function requireNumber(parameter: string, value: unknown): number {
 
 export function requirePositive(parameter: string, value: unknown, unit: string): number {
   if (requireNumber(parameter, value) <= 0)
-    throw badOption(parameter, `${String(value)} ${unit} is not a size; give a number of ${unit} above zero`)
+    throw badOption(parameter, `${show(value)} ${unit} is not a size; give a number of ${unit} above zero`)
   return value as number
 }
 

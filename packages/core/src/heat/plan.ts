@@ -1,4 +1,4 @@
-import { badOption, noAnswer, requireFields } from '../error.js'
+import { badOption, noAnswer, requireFields, requireWord } from '../error.js'
 import { type BakeFoodRow, bakeFoods, type Citation, doneness, type Spread } from '../tables/index.js'
 import { firstTerm } from './conduction.js'
 import { coverage, requireNumber, requireOvenHeat, requirePositive, tidy } from './degrees.js'
@@ -48,7 +48,7 @@ export interface BakePlan {
 }
 
 function foodOf(name: string): BakeFoodRow {
-  const sought = String(name).trim().toLowerCase()
+  const sought = requireWord('food', name).trim().toLowerCase()
   const row = bakeFoods.find((food) => food.id === sought) ?? bakeFoods.find((food) => food.names.includes(sought))
   if (!row)
     throw badOption(

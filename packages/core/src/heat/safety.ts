@@ -1,4 +1,4 @@
-import { badOption } from '../error.js'
+import { badOption, show } from '../error.js'
 import { type CoreTemperatureRow, coreTemperatures as rows } from '../tables/index.js'
 import { type Cited, cited } from './cited.js'
 import { tidy, toCelsius } from './degrees.js'
@@ -56,7 +56,7 @@ export function coreTemperature(id: string): CoreTemperature {
 export function coreFor(ids: readonly string[], inside: readonly Content[]): CoreTemperature | null {
   if (!Array.isArray(inside as unknown)) throw badOption('contains', `give a list of ${contents.join(', ')}`)
   const unknown = inside.find((content) => !contents.includes(content))
-  if (unknown !== undefined) throw badOption('contains', `"${String(unknown)}" is not known; give any of ${contents.join(', ')}`)
+  if (unknown !== undefined) throw badOption('contains', `${show(unknown)} is not known; give any of ${contents.join(', ')}`)
   const stated = [...ids, ...inside.map((content) => rowFor[content])].map(coreTemperature).filter(({ of }) => of === 'centre')
   return stated.reduce<CoreTemperature | null>((most, one) => (most && most.degF[0] >= one.degF[0] ? most : one), null)
 }

@@ -1,5 +1,5 @@
 import type { Band } from '../bands/index.js'
-import { badOption, noAnswer } from '../error.js'
+import { badOption, noAnswer, show } from '../error.js'
 import { type OvenTestRow, ovenTests } from '../tables/index.js'
 import { type Cited, cited } from './cited.js'
 import { celsiusSteps, coverage, requireOvenHeat, requirePositive, tidy, toCelsius } from './degrees.js'
@@ -76,10 +76,10 @@ function matching({ kind, seconds, colour }: OvenSign): readonly OvenTestRow[] {
 
 function checkSign({ kind, seconds, colour }: OvenSign): void {
   if (!['paper', 'flour', 'hand'].includes(kind))
-    throw badOption('kind', `"${String(kind)}" is not a test of an oven; give paper, flour or hand`)
+    throw badOption('kind', `${show(kind)} is not a test of an oven; give paper, flour or hand`)
   if (seconds !== undefined) requirePositive('seconds', seconds, 'seconds')
   if (colour !== undefined && !colours.includes(colour))
-    throw badOption('colour', `"${String(colour)}" is not a colour of these tests; give one of ${colours.join(', ')}`)
+    throw badOption('colour', `${show(colour)} is not a colour of these tests; give one of ${colours.join(', ')}`)
   if (kind === 'hand' && seconds === undefined) throw badOption('seconds', 'say how many seconds the hand was borne')
   if (kind !== 'hand' && seconds === undefined && colour === undefined)
     throw badOption('colour', `say what colour the ${kind} took, or after how many seconds`)

@@ -1,8 +1,8 @@
-import { badOption } from '../error.js'
+import { badOption, show } from '../error.js'
 import { nearestTo } from '../nearest.js'
 import { type Citation, type DishRow, dishShapes } from '../tables/index.js'
 import { contentOf, type Inside, lined } from './geometry.js'
-import { countUpTo, numberIn, refuseUnknown, requireObject, show } from './number.js'
+import { countUpTo, nameIn, numberIn, refuseUnknown, requireObject } from './number.js'
 
 /** A length: a number in the dish's `unit` (mm where none is said), or text with a unit of its own (`9 in`, `23 cm`). */
 export type Length = number | string
@@ -105,11 +105,11 @@ function fromRow(row: DishRow, fill: number, count: number | null, at: string): 
   return vesselFrom({ base, length, width, depth, taper }, lining, fill, at, { id, label, plural, count, source })
 }
 
-function findRow(name: string, at: string): DishRow {
-  const row = dishShapes.find(({ id, label, names }) => id === name || label === name || names.includes(name))
+function findRow(name: unknown, at: string): DishRow {
+  const row = dishShapes.find(({ id, label, names }) => id === name || label === name || names.some((one) => one === name))
   if (row) return row
   const near = nearestTo(
-    name,
+    nameIn(name),
     dishShapes.map(({ id }) => id),
   )
   throw badOption(at, `${show(name)} is not a dish of these tables; the nearest are ${near.join(', ')}; or give its shape and measures`)
@@ -140,11 +140,11 @@ function checkDish(given: unknown, at: string): Vessel {
   const dish: Dish = given
   const count = dish.count === undefined ? null : countUpTo(`${at}.count`, dish.count, mostDishes)
   const fill = dish.fill === undefined ? usualFill : numberIn(`${at}.fill`, dish.fill, 0.1, 1)
-  if (dish.id !== undefined) return fromRow(findRow(String(dish.id), `${at}.id`), fill, count, at)
+  if (dish.id !== undefined) return fromRow(findRow(dish.id, `${at}.id`), fill, count, at)
   if (typeof dish.shape !== 'string' || !Object.hasOwn(shapes, dish.shape))
     throw badOption(`${at}.shape`, `${show(dish.shape)} is not a shape of dish; there are ${Object.keys(shapes).join(', ')}`)
   if (dish.shape === 'mould' && dish.volume !== undefined) return mouldByVolume(dish, fill, count, at)
-  const unit = inMm[dish.unit ?? 'mm']
+  const unit = Object.entries(inMm).find(([name]) => name === (dish.unit ?? 'mm'))?.[1]
   if (unit === undefined) throw badOption(`${at}.unit`, `${show(dish.unit)} is not a unit of length here; there are mm, cm and in`)
   const { inside, lining } = insideOf(dish, at, unit)
   const label = labelOf(dish, inside)

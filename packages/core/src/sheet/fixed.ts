@@ -1,8 +1,8 @@
-import { badOption } from '../error.js'
+import { badOption, show } from '../error.js'
 import { nearestTo } from '../nearest.js'
 import { findGood, findMeasure, measures, standards, words } from '../tables/index.js'
 import type { Faults } from './faults.js'
-import { numberIn, refuseUnknown, requireObject, show } from './number.js'
+import { numberIn, refuseUnknown, requireObject } from './number.js'
 
 /** What something comes to: grams or millilitres, one of the two. */
 export interface Size {

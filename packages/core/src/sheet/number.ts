@@ -1,8 +1,7 @@
-import { badOption } from '../error.js'
+import { badOption, show } from '../error.js'
 
-/** What was given, short enough to print. */
-export const show = (value: unknown): string =>
-  String(typeof value === 'string' ? `"${value.slice(0, 40)}"` : JSON.stringify(value)).slice(0, 60)
+/** What was given as the name of something in the tables; nothing is near to what is no text. */
+export const nameIn = (value: unknown): string => (typeof value === 'string' ? value : '')
 
 const fractionForm = /^(?:(\d{1,6}) )?(\d{1,6})\/(\d{1,6})$|^(\d{1,9}(?:\.\d{1,9})?)$/
 

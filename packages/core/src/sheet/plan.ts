@@ -1,11 +1,11 @@
-import { badOption } from '../error.js'
+import { badOption, show } from '../error.js'
 import { findUnit, unitIds } from '../modern/index.js'
 import { nearestTo } from '../nearest.js'
 import { type EggClassRow, eggClasses, type Quantity } from '../tables/index.js'
 import { checkDishes, type Dish, type Vessel } from './dish.js'
 import { type Faults, gatherFaults } from './faults.js'
 import { type CheckedFixed, checkFixed, type Fixed } from './fixed.js'
-import { countUpTo, numberIn, refuseUnknown, requireObject, show } from './number.js'
+import { countUpTo, nameIn, numberIn, refuseUnknown, requireObject } from './number.js'
 
 /** The one thing that there is least of: all the rest is scaled to it. */
 export interface Limit {
@@ -75,7 +75,7 @@ function checkLimit(given: unknown): CheckedPlan['limit'] {
   if (!row)
     throw badOption(
       'plan.limit.unit',
-      `${show(unit)} is not a unit of these tables; the nearest are ${nearestTo(String(unit), unitIds()).join(', ')}`,
+      `${show(unit)} is not a unit of these tables; the nearest are ${nearestTo(nameIn(unit), unitIds()).join(', ')}`,
     )
   const amount = numberIn('plan.limit.amount', given.amount, 0.001, 1e6)
   return { thing: thing.trim().toLowerCase(), amount, unit: row.id, quantity: row.quantity }
@@ -86,7 +86,7 @@ function checkEggClass(given: unknown, units: Units): EggClassRow {
   const row = eggClasses.find((one) => one.id === id)
   if (row) return row
   const near = nearestTo(
-    String(id),
+    nameIn(id),
     eggClasses.map((one) => one.id),
   )
   throw badOption('plan.eggClass', `${show(id)} is not a class of egg; the nearest are ${near.join(', ')}`)

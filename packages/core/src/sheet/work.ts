@@ -1,5 +1,5 @@
 import { scaleBand } from '../bands/index.js'
-import { badOption } from '../error.js'
+import { badOption, requireFields } from '../error.js'
 import { checkOptions } from '../options.js'
 import { readReceipt } from '../reading/index.js'
 import type { Setting } from '../setting.js'
@@ -107,6 +107,7 @@ function sheetFrom(text: string, title: string, plan: CheckedPlan, setting: Sett
  */
 export function workSheet(text: string, options: SheetOptions = {}): Sheet {
   const words = checkText(text)
+  requireFields('options', options)
   const title = checkTitle(options.title)
   const { setting, coverage } = checkOptions({ year: options.year, place: options.place, coverage: options.coverage })
   return sheetFrom(words, title, checkPlan(options.plan ?? {}), setting, coverage)
