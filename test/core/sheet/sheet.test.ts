@@ -57,7 +57,7 @@ describe('the demo receipts', () => {
     expect(sources.map(({ number }) => number)).toEqual(sources.map((_, i) => i + 1))
     expect(new Set(sources.map(({ id }) => id)).size).toBe(sources.length)
     expect(lines[0]!.sources[0]).toBe(1)
-    expect(tartBy().totals.volume!.sources.map((number) => sources[number - 1]!.id)).toContain('crc-handbook')
+    expect(tartBy().totals.volume!.sources.map((number) => sources[number - 1]!.id)).toContain('cracow-solution-densities')
     expect(tartBy().dishes.fits[0]!.sources.map((number) => sources[number - 1]!.id)).toEqual(['common-practice'])
     expect(lines.flatMap((line) => line.sources).every((number) => sources[number - 1]!.number === number)).toBe(true)
   })
