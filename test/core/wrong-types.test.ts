@@ -64,6 +64,7 @@ const calls: Readonly<Record<string, (value: never) => unknown>> = {
   oven: (value) => pottle.brickOven(value),
   curve: (value) => pottle.brickOven().curve(4, value),
   bake: (value) => pottle.bakePlan(value),
+  shape: (value) => pottle.bakePlan({ ...plan, to: { ...plan.to, shape: value } }),
   contains: (value) => pottle.bakePlan({ ...plan, contains: value }),
   fanRule: (value) => pottle.bakePlan({ ...plan, fanRule: value }),
   order: (value) => pottle.bakingOrder([value]),

@@ -97,9 +97,9 @@ const mostLength = 2000
  * @example paceOf({ shape: 'tart', size: { diameter: 70, depth: 25 } }, 'from').depth   // 25
  */
 export function paceOf(dish: Dish, parameter: string): Pace {
-  const form = forms[typeof dish?.shape === 'string' ? dish.shape : '']
-  if (!form)
-    throw badOption(`${parameter}.shape`, `${show(dish?.shape)} is not a shape of dish; give one of ${Object.keys(forms).join(', ')}`)
+  const { shape } = dish ?? {}
+  const form = typeof shape === 'string' && Object.hasOwn(forms, shape) ? forms[shape] : undefined
+  if (!form) throw badOption(`${parameter}.shape`, `${show(shape)} is not a shape of dish; give one of ${Object.keys(forms).join(', ')}`)
   const size = dish.size ?? {}
   const read: Read = (name, unit = 'mm') => {
     const value = size[name]
