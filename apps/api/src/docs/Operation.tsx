@@ -1,3 +1,4 @@
+import { problemsOf } from '../http/problemsOf.js'
 import type { Route } from '../http/route.js'
 import { Entry } from '../pages/frame/index.js'
 import type { Tried } from './examples.js'
@@ -92,7 +93,7 @@ export function OperationEntry({ route, operation, tried }: { route: Route; oper
       <h3>Answer</h3>
       <p>{responses['200']!.description}</p>
       <Media content={responses['200']!.content ?? {}} />
-      <Problems kinds={route.problems} />
+      <Problems kinds={problemsOf(route)} />
       <Sample title="Try it" text={tried.command} />
       <details>
         <summary>What comes of it</summary>

@@ -57,7 +57,7 @@ const listRoute: Route = route({
   description: 'What leads to each and what to do about it; as JSON, or as a page for people.',
   query: z.strictObject({}),
   answer: { description: 'The kinds of problem.', media: { [json]: { schema: z.array(ProblemKind) }, [html]: page } },
-  problems: ['bad-parameter', 'not-acceptable'],
+  problems: [],
   example: '',
   handle: ({ media }) => (media === html ? written(<Explanation title="Problems" shown={kinds} />) : kinds),
 })
@@ -79,7 +79,7 @@ const oneRoute: Route = route({
   pathParameters: z.strictObject({ kind: z.string().describe('The last part of the type, such as `unreadable`.') }),
   query: z.strictObject({}),
   answer: { description: 'The kind of problem.', media: { [json]: { schema: ProblemKind }, [html]: page } },
-  problems: ['bad-parameter', 'not-found', 'not-acceptable'],
+  problems: ['not-found'],
   example: 'unreadable',
   handle: describe,
 })

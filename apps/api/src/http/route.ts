@@ -1,8 +1,8 @@
 import type { Context, Hono } from 'hono'
 import type { z } from 'zod'
-import { readJson } from './body.js'
 import { isKnown, keptForRelease } from './cache.js'
 import type { Exact } from './exact.js'
+import { readJson } from './json.js'
 import { negotiate } from './negotiate.js'
 import { badParameter, ProblemError, type ProblemKind, problem } from './problem.js'
 import type { Recent } from './recent.js'
@@ -52,6 +52,7 @@ export interface Route<Query extends z.ZodObject = z.ZodObject, Path extends z.Z
   /** What a POST reads, by media type; the handler checks the body itself, since it may be a stream. */
   readonly body?: Content
   readonly answer: Content
+  /** Its own; those that any route may have go without saying. */
   readonly problems: readonly ProblemKind[]
   /** A request that is really made in the tests: the query, or what fills the path's parameter; a POST's body is the example of its first media type. */
   readonly example: string

@@ -1,6 +1,7 @@
 import type { HeadersObject, ReferenceObject, ResponseObject, ResponsesObject } from 'openapi3-ts/oas31'
 import { Problem } from '../contract/index.js'
 import { type ProblemKind, problem, problemKinds } from '../http/problem.js'
+import { problemsOf } from '../http/problemsOf.js'
 import type { Route } from '../http/route.js'
 import { schemaFor } from './schemas.js'
 
@@ -21,29 +22,30 @@ export const headers: HeadersObject = {
 export const headerReferences = (...names: readonly string[]): Record<string, ReferenceObject> =>
   Object.fromEntries(names.map((name) => [name, { $ref: `#/components/headers/${name}` }]))
 
-/** Problems that any route may answer with, whatever it does. */
-const anywhere: readonly ProblemKind[] = ['too-many-requests', 'internal']
-
 const ownHeaders: Partial<Record<ProblemKind, readonly string[]>> = {
   'too-many-requests': ['Retry-After', 'RateLimit'],
 }
 
 /** The kinds of problem of a route, by the status that they share. */
-function byStatus({ problems, path, body }: Route): ReadonlyMap<number, readonly ProblemKind[]> {
-  const kinds = [...problems, ...(body ? (['too-slow'] as const) : []), ...(path.startsWith('/v1/') ? anywhere : (['internal'] as const))]
+function byStatus(route: Route): ReadonlyMap<number, readonly ProblemKind[]> {
   const groups = new Map<number, ProblemKind[]>()
-  for (const kind of kinds) {
+  for (const kind of problemsOf(route)) {
     const { status } = problemKinds[kind]
     groups.set(status, [...(groups.get(status) ?? []), kind])
   }
   return groups
 }
 
-const nameOf = (kinds: readonly ProblemKind[]): string =>
-  kinds.map((kind) => kind.replaceAll(/(?:^|-)(\w)/g, (_, letter: string) => letter.toUpperCase())).join('Or')
+/** Addresses outside the API proper tell a problem as a page where a page is asked for. */
+const hasPages = ({ path }: Route): boolean => !path.startsWith('/v1/')
+
+const nameOf = (kinds: readonly ProblemKind[], pages: boolean): string => {
+  const name = kinds.map((kind) => kind.replaceAll(/(?:^|-)(\w)/g, (_, letter: string) => letter.toUpperCase())).join('Or')
+  return pages ? `${name}OrPage` : name
+}
 
 /** One response a status; kinds of problem that share a status are told apart by their `type`. */
-function problemResponse(kinds: readonly ProblemKind[]): ResponseObject {
+function problemResponse(kinds: readonly ProblemKind[], pages: boolean): ResponseObject {
   return {
     description: kinds.map((kind) => problemKinds[kind].title).join('; or: '),
     headers: headerReferences('X-Request-Id', ...kinds.flatMap((kind) => ownHeaders[kind] ?? [])),
@@ -58,19 +60,22 @@ function problemResponse(kinds: readonly ProblemKind[]): ResponseObject {
           }),
         ),
       },
+      ...(pages ? { 'text/html': { schema: { type: 'string' as const } } } : {}),
     },
   }
 }
 
 /** Every response with a problem that any of the routes has, by name. */
 export function problemResponses(routes: readonly Route[]): Record<string, ResponseObject> {
-  const groups = routes.flatMap((route) => [...byStatus(route).values()])
-  return Object.fromEntries(groups.map((kinds) => [nameOf(kinds), problemResponse(kinds)]))
+  const named = routes.flatMap((route) =>
+    [...byStatus(route).values()].map((kinds) => [nameOf(kinds, hasPages(route)), problemResponse(kinds, hasPages(route))] as const),
+  )
+  return Object.fromEntries(named)
 }
 
 /** What a route answers with when something goes wrong, as references to those. */
 export function problemReferences(route: Route): ResponsesObject {
   return Object.fromEntries(
-    [...byStatus(route)].map(([status, kinds]) => [String(status), { $ref: `#/components/responses/${nameOf(kinds)}` }]),
+    [...byStatus(route)].map(([status, kinds]) => [String(status), { $ref: `#/components/responses/${nameOf(kinds, hasPages(route))}` }]),
   )
 }

@@ -28,7 +28,7 @@ export const bakePlansRoute = route({
     },
   },
   answer: { description: 'The plan.', media: { 'application/json': { schema: BakePlan } } },
-  problems: ['bad-parameter', 'bad-body', 'not-acceptable', 'too-large', 'unsupported-media-type', 'no-answer'],
+  problems: ['no-answer'],
   example: '',
   handle: async ({ read }) => {
     const { sources, core, signs, assumptions, warnings, ...plan } = bakePlan(await read(BakePlanRequest))

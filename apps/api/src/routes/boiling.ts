@@ -56,7 +56,7 @@ export const sugarHeightsRoute = route({
     description: 'The reading of the phrase, or the list.',
     media: { 'application/json': { schema: z.union([SugarReading, SugarHeightList]) } },
   },
-  problems: ['bad-parameter', 'not-acceptable', 'unreadable'],
+  problems: ['unreadable'],
   example: '?phrase=a+candy+height&year=1690',
   handle: ({ query: { phrase, year: date } }) => {
     if (phrase === undefined) {
@@ -82,7 +82,7 @@ export const liquidHeatsRoute = route({
     description: 'The reading of the phrase, or the list.',
     media: { 'application/json': { schema: z.union([LiquidReading, LiquidHeatList]) } },
   },
-  problems: ['bad-parameter', 'not-acceptable', 'unreadable'],
+  problems: ['unreadable'],
   example: '?phrase=blood-warm&year=1690',
   handle: ({ query: { phrase, year: date } }) => {
     if (phrase === undefined) {

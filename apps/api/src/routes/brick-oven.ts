@@ -85,7 +85,7 @@ export const brickOvenRoute = route({
     description: 'The oven, as data or as a standalone picture.',
     media: { 'application/json': { schema: contract.BrickOven }, 'image/svg+xml': { schema: z.string() } },
   },
-  problems: ['bad-parameter', 'bad-body', 'not-acceptable', 'too-large', 'unsupported-media-type', 'unreadable', 'no-answer'],
+  problems: ['unreadable', 'no-answer'],
   example: '',
   handle: async ({ media, read }) => {
     const asked = await read(contract.BrickOvenRequest)
@@ -136,7 +136,7 @@ export const brickOvenPictureRoute = route({
     hours: z.coerce.number('give hours').positive().max(72).optional().describe('How long a stretch is drawn; 12 where none is given.'),
   }),
   answer: { description: 'A standalone picture.', media: { 'image/svg+xml': { schema: z.string() } } },
-  problems: ['bad-parameter', 'not-acceptable', 'unreadable'],
+  problems: ['unreadable'],
   example: '?start=as+hot+as+for+bread&year=1750',
   handle: ({ query: { start, ...rest } }) => {
     const { oven, hours } = fired({ ...rest, ...(start === undefined ? {} : { start: numberOrPhrase(start) }) })

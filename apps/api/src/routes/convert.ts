@@ -1,8 +1,9 @@
 import { convert, PottleError } from '@pottle/core'
 import { z } from 'zod'
 import { Answer, ConvertRequest, coverageField, Problem, phraseFields, settingFields } from '../contract/index.js'
-import { fit, mediaType, parseJson } from '../http/body.js'
+import { mediaType } from '../http/body.js'
 import type { Exact } from '../http/exact.js'
+import { fit, parseJson } from '../http/json.js'
 import { answerLines, type Line } from '../http/ndjson.js'
 import { ProblemError, problem, problemFrom } from '../http/problem.js'
 import { respond } from '../http/respond.js'
@@ -26,7 +27,7 @@ export const convertRoute = route({
     'Reads the phrase, decides which measure was meant in that year and place, and answers with a band, the senses, every step and its source.',
   query,
   answer: { description: 'The answer.', media: { 'application/json': { schema: Answer } } },
-  problems: ['bad-parameter', 'not-acceptable', 'unreadable', 'no-answer'],
+  problems: ['unreadable', 'no-answer'],
   example: '?phrase=a+pottle+of+cream&year=1690&place=london',
   handle: ({ query: { phrase, ...options } }) => convert(phrase, options),
 })
@@ -102,7 +103,7 @@ export const convertManyRoute = route({
     description: 'The answers in the order of the requests.',
     media: { [json]: { schema: z.union([Answer, z.array(z.union([Answer, Problem]))]) }, [ndjson]: { schema: z.union([Answer, Problem]) } },
   },
-  problems: ['bad-parameter', 'bad-body', 'not-acceptable', 'too-large', 'unsupported-media-type', 'unreadable', 'no-answer'],
+  problems: ['unreadable', 'no-answer'],
   example: '',
   handle: async ({ context, read }) => {
     if (mediaType(context, [json, ndjson]) === ndjson) {

@@ -18,7 +18,7 @@ export const healthRoute = route({
   description: 'Answers at once, with the versions that it serves.',
   query: z.strictObject({}),
   answer,
-  problems: ['bad-parameter', 'not-acceptable'],
+  problems: [],
   example: '',
   passing: true,
   handle: () => alive,
@@ -35,7 +35,7 @@ export function readyRoute(ready: () => boolean): Route {
     description: 'Turns to 503 while the server finishes what it has begun and goes down.',
     query: z.strictObject({}),
     answer,
-    problems: ['bad-parameter', 'not-acceptable', 'draining'],
+    problems: ['draining'],
     example: '',
     passing: true,
     handle: () => {

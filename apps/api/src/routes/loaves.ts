@@ -84,7 +84,7 @@ export const loavesRoute = route({
   description: 'Computed from the price of wheat through the Assize of Bread, with every step. A span of years gives a series.',
   query,
   answer: { description: 'The weight of the loaf.', media: { 'application/json': { schema: LoafAnswer } } },
-  problems: ['bad-parameter', 'not-acceptable', 'no-answer'],
+  problems: ['no-answer'],
   example: '?coin=penny&kind=white&year=1690&place=london',
   handle: ({ query: asked }) => weigh(asked),
 })
@@ -99,7 +99,7 @@ export const loavesPictureRoute = route({
   description: 'The same question as /v1/loaves; best with a span of years.',
   query,
   answer: { description: 'A standalone picture.', media: { 'image/svg+xml': { schema: z.string() } } },
-  problems: ['bad-parameter', 'not-acceptable', 'no-answer'],
+  problems: ['no-answer'],
   example: '?coin=penny&kind=white&year=1660/1710',
   handle: ({ query: asked }) => {
     const { loaf, series, value, setting } = weigh(asked)

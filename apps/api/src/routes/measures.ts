@@ -14,7 +14,7 @@ export const measuresRoute = route({
   description: 'Every measure with its senses by date and place.',
   query: z.strictObject({ kind: z.string().optional().describe('Only measures of this kind, such as `weight`, `capacity` or `count`.') }),
   answer: { description: 'The measures.', media: { 'application/json': { schema: MeasureList } } },
-  problems: ['bad-parameter', 'not-acceptable'],
+  problems: [],
   example: '?kind=capacity',
   handle: ({ query: { kind } }) => {
     const all = listMeasures()
@@ -38,7 +38,7 @@ export const measureRoute = route({
   pathParameters: z.strictObject({ id: z.string().describe('The id of a measure, such as `pottle`.') }),
   query: z.strictObject({}),
   answer: { description: 'The measure.', media: { 'application/json': { schema: Measure } } },
-  problems: ['bad-parameter', 'not-acceptable', 'not-found'],
+  problems: ['not-found'],
   example: 'pottle',
   handle: ({ path: { id } }) => {
     const measure = describeMeasure(id)

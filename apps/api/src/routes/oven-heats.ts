@@ -99,7 +99,7 @@ export const ovenHeatsRoute = route({
     description: 'The reading of the phrase, or the list.',
     media: { 'application/json': { schema: z.union([contract.HeatReading, contract.OvenHeatList]) } },
   },
-  problems: ['bad-parameter', 'not-acceptable', 'unreadable'],
+  problems: ['unreadable'],
   example: '?phrase=a+slack+oven&year=1690',
   handle: ({ query: { phrase, year } }) => {
     if (phrase !== undefined) return readHeat(phrase, year)
@@ -119,7 +119,7 @@ export const ovenHeatRoute = route({
   pathParameters: z.strictObject({ id: z.string().describe('The id of a heat, such as `slow`.') }),
   query: z.strictObject({}),
   answer: { description: 'The heat.', media: { 'application/json': { schema: contract.OvenHeat } } },
-  problems: ['bad-parameter', 'not-found', 'not-acceptable'],
+  problems: ['not-found'],
   example: 'slow',
   handle: ({ path }) => {
     try {
@@ -142,7 +142,7 @@ export const ovenHeatsPictureRoute = route({
   description: 'Each heat with its ends, what its books agree on, and what each of them prints.',
   query: z.strictObject({ year: yearField }),
   answer: { description: 'A standalone picture.', media: { 'image/svg+xml': { schema: z.string() } } },
-  problems: ['bad-parameter', 'not-acceptable'],
+  problems: [],
   example: '?year=1796',
   handle: ({ query }) => {
     const { year } = oneYear(query.year)

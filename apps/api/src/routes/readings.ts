@@ -44,7 +44,7 @@ export const readingsRoute = route({
     },
   },
   answer: { description: 'What the text states.', media: { 'application/json': { schema: ReceiptReading } } },
-  problems: ['bad-parameter', 'bad-body', 'too-large', 'unsupported-media-type'],
+  problems: [],
   example: '',
   handle: async ({ read }) => {
     const { text, year = null, place } = await read(ReadingRequest)

@@ -51,7 +51,7 @@ export const sheetsRoute = route({
       'application/x-bibtex': { schema: z.string() },
     },
   },
-  problems: ['bad-parameter', 'bad-body', 'not-acceptable', 'too-large', 'unsupported-media-type', 'no-answer'],
+  problems: ['no-answer'],
   example: '',
   handle: async ({ media, read }) => {
     const { text, ...options } = await read(contract.SheetRequest)

@@ -30,7 +30,7 @@ export const sourcesRoute = route({
   description: 'As CSL-JSON, BibTeX or plain text, by the Accept header.',
   query: z.strictObject({}),
   answer: { description: 'The sources.', media: media(SourceList) },
-  problems: ['bad-parameter', 'not-acceptable'],
+  problems: [],
   example: '',
   handle: ({ media: type }) => written(type, sources, sources),
 })
@@ -46,7 +46,7 @@ export const sourceRoute = route({
   pathParameters: z.strictObject({ id: z.string().describe('The id of a source, such as `digby-1669`.') }),
   query: z.strictObject({}),
   answer: { description: 'The source.', media: media(Source) },
-  problems: ['bad-parameter', 'not-found', 'not-acceptable'],
+  problems: ['not-found'],
   example: 'digby-1669',
   handle: ({ path: { id }, media: type }) => {
     const source = findSource(id)
