@@ -1,6 +1,7 @@
 /** What every answer has in common: RFC 9110 (semantics), RFC 9111 (caching), RFC 9457 (problems), the Fetch Standard (CORS). */
 import { createApp } from '@pottle/api'
 import { describe, expect, test } from 'vitest'
+import { networkOf } from '../../apps/api/src/http/limit.js'
 import { settingsFrom } from '../../apps/api/src/settings.js'
 import { ask, post } from './ask.js'
 
@@ -181,10 +182,58 @@ describe('limits', () => {
     expect(replies[0]!.headers.get('ratelimit-policy')).toBe('2;w=60')
     expect(replies[0]!.headers.get('etag')).not.toBeNull()
     expect(Number(replies[2]!.headers.get('retry-after'))).toBeGreaterThan(0)
+    expect(replies[2]!.headers.get('ratelimit')).toMatch(/^limit=2, remaining=0, reset=\d+$/)
     expect(replies[2]!.headers.get('cache-control')).toBe('no-store')
     expect(await replies[2]!.json()).toMatchObject({ status: 429, type: '/problems/too-many-requests' })
-    // Whether the server is well may be asked as often as one likes.
-    expect((await app.request('/healthz')).status).toBe(200)
+  })
+
+  test.each([
+    '/',
+    '/measure?phrase=a+pint+of+cream',
+    '/heat?phrase=a+slack+oven',
+    '/sheet?text=a+pint+of+cream',
+    '/loaves',
+    '/oven',
+    '/measures/pottle',
+    '/sources',
+    '/embed/measure?phrase=a+pint+of+cream',
+    '/embed/loaf.svg?year=1690',
+    '/oembed?url=http%3A%2F%2Flocalhost%2Fmeasure%3Fphrase%3Da%2Bpint%2Bof%2Bcream',
+    '/docs',
+    '/openapi.json',
+    '/problems',
+    '/nonesuch',
+  ])('%s counts, since it does work', async (path) => {
+    const app = createApp({ requestsPerMinute: 1 })
+    const first = await app.request(path, { headers: { 'accept-encoding': 'gzip' } })
+    expect(first.headers.get('ratelimit')).toMatch(/^limit=1, remaining=0, reset=\d+$/)
+    expect(first.headers.get('ratelimit-policy')).toBe('1;w=60')
+    const second = await app.request(path)
+    expect(second.status).toBe(429)
+    expect(Number(second.headers.get('retry-after'))).toBeGreaterThan(0)
+    expect(await second.json()).toMatchObject({ status: 429, type: '/problems/too-many-requests' })
+    const page = await app.request(path, { headers: { accept: 'text/html' } })
+    expect([page.status, page.headers.get('cache-control')]).toEqual([429, 'no-store'])
+    expect(Number(page.headers.get('retry-after'))).toBeGreaterThan(0)
+  })
+
+  test('what does no work is free: how the server is, files that never change, and preflights', async () => {
+    const app = createApp({ requestsPerMinute: 1 })
+    const [style] = /\/assets\/\w+\/pottle\.css/.exec(await (await app.request('/')).text())!
+    expect((await app.request('/')).status).toBe(429)
+    for (const path of ['/healthz', '/readyz', style, '/embed/pottle.js']) {
+      const { status, headers } = await app.request(path)
+      expect([path, status, headers.get('ratelimit')]).toEqual([path, 200, null])
+    }
+    expect((await app.request('/v1/convert', { method: 'OPTIONS' })).status).toBe(204)
+  })
+
+  test('the addresses of one IPv6 network are one client', () => {
+    expect(networkOf('2001:db8:1:2:3:4:5:6')).toBe('2001:db8:1:2::/64')
+    expect(networkOf('2001:db8:1:2::7')).toBe('2001:db8:1:2::/64')
+    expect(networkOf('2001:db8::7')).toBe('2001:db8:0:0::/64')
+    expect(networkOf('::1')).toBe('0:0:0:0::/64')
+    for (const alone of ['192.0.2.1', '::ffff:192.0.2.1', 'unknown']) expect(networkOf(alone)).toBe(alone)
   })
 
   test('behind proxies the client is the one that the first of them saw, not the one it claims to be', async () => {
@@ -258,6 +307,73 @@ describe('problems', () => {
     for (const { status, body } of faults) {
       expect((await ask(body.type)).body).toMatchObject({ type: body.type, status })
     }
+  })
+})
+
+describe('problems for people', () => {
+  /** As browsers ask for a page (Firefox 132). */
+  const browser = { accept: 'text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8' }
+  const broken = (path: string, log: (entry: { readonly id: string }) => void) =>
+    createApp({
+      log,
+      logFault: () => {},
+      ready: () => {
+        throw new Error('the cellar is flooded')
+      },
+    }).request(path, { headers: browser })
+
+  test.each([
+    ['/nonesuch', 404, 'There is nothing at this address'],
+    ['/assets/0/nonesuch', 404, 'There is nothing at this address'],
+    ['/problems/nonesuch', 404, 'There is nothing at this address'],
+    ['/sheet?text=a+pint+of+cream&as=papyrus', 404, 'There is nothing at this address'],
+  ])('%s is a page with status %i for a browser', async (path, status, title) => {
+    const page = await ask(path, { headers: browser })
+    expect(page.status).toBe(status)
+    expect(page.headers.get('content-type')).toBe('text/html; charset=utf-8')
+    expect(page.headers.get('content-security-policy')).toMatch(/^default-src 'none'/)
+    expect(page.body).toContain(`<h1>${title}</h1>`)
+    // Words of the caller are in it, as words.
+    expect(page.body).toMatch(/nonesuch|papyrus/)
+    expect(page.headers.get('vary')).toContain('Accept')
+  })
+
+  test('words of the caller are no markup', async () => {
+    const { body } = await ask('/%3Cscript%3Ealert(1)%3C%2Fscript%3E', { headers: browser })
+    expect(body).toContain('&lt;script&gt;')
+    expect(body).not.toMatch(/<script(?! src="\/assets)/)
+  })
+
+  test('a wrong method says what the address takes', async () => {
+    const page = await ask('/docs', { method: 'POST', headers: browser })
+    expect([page.status, page.headers.get('allow')]).toEqual([405, 'GET, HEAD, OPTIONS'])
+    expect(page.body).toContain('/docs answers GET, HEAD, OPTIONS.')
+  })
+
+  test('a fault of ours has the id that the log has, and nothing of its cause', async () => {
+    const ids: string[] = []
+    const page = await broken('/readyz', ({ id }) => ids.push(id))
+    const text = await page.text()
+    expect(page.status).toBe(500)
+    expect(ids).toEqual([page.headers.get('x-request-id')])
+    expect(text).toContain(ids[0])
+    expect(text).not.toContain('cellar')
+    expect(page.headers.get('cache-control')).toBe('no-store')
+  })
+
+  test.each([[undefined], ['*/*'], ['application/json'], ['application/problem+json, text/html;q=0.9'], ['text/html;q=0'], ['image/png']])(
+    'a client that accepts %s gets problem details',
+    async (accept) => {
+      const reply = await ask('/nonesuch', accept ? { headers: { accept } } : {})
+      expect(reply.status).toBe(404)
+      expect(reply.headers.get('content-type')).toBe('application/problem+json')
+      expect(reply.headers.get('vary')).toContain('Accept')
+    },
+  )
+
+  test('the API proper speaks to programs alone, for there are some that ask for pages without knowing it', async () => {
+    for (const path of ['/v1/nonesuch', '/v1/convert', '/v1/measures/nonesuch', '/v1/convert?phrase=the+quick+brown+fox'])
+      expect((await ask(path, { headers: browser })).headers.get('content-type'), path).toBe('application/problem+json')
   })
 })
 

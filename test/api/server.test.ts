@@ -164,9 +164,12 @@ describe('rude clients', () => {
     await expectServed()
   })
 
-  test('a body that dribbles in is answered with 408', { timeout: 30_000 }, async () => {
+  test.each([
+    ['a body', '/v1/readings', 'application/json'],
+    ['a form', '/sheet', 'application/x-www-form-urlencoded'],
+  ])('%s that dribbles in is answered with 408', { timeout: 30_000 }, async (_, path, type) => {
     const { socket, received, closed } = await openSocket(child.port)
-    socket.write('POST /v1/readings HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\nContent-Length: 100000\r\n\r\n')
+    socket.write(`POST ${path} HTTP/1.1\r\nHost: x\r\nContent-Type: ${type}\r\nContent-Length: 100000\r\n\r\n`)
     const dribble = setInterval(() => socket.writable && socket.write(' '), 100)
     while (!/\r\n\r\n[\s\S]*\}/.test(received())) await pause(50)
     clearInterval(dribble)

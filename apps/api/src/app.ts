@@ -1,15 +1,15 @@
 import { PottleError } from '@pottle/core'
 import { Hono } from 'hono'
-import { compress } from 'hono/compress'
-import { docsFor, problemRoutes } from './docs/index.js'
+import { docsFor, problemRoutes, tellProblem } from './docs/index.js'
 import { embeds } from './embed/index.js'
+import { holdForm } from './http/body.js'
 import { keptForRelease, notModified } from './http/cache.js'
 import { limitRate } from './http/limit.js'
 import { type LogEntry, logRequests } from './http/log.js'
 import { answerUnrouted } from './http/methods.js'
 import { ProblemError, problem, problemFrom } from './http/problem.js'
 import { keepRecent } from './http/recent.js'
-import { respond, respondWithProblem, setCommonHeaders } from './http/respond.js'
+import { respond, setCommonHeaders } from './http/respond.js'
 import { mount, type Route } from './http/route.js'
 import { pages } from './pages/index.js'
 import { bakePlansRoute } from './routes/bake-plans.js'
@@ -78,8 +78,9 @@ function once<Value>(make: () => Value): () => Value {
 }
 
 /** Only the pages' own addresses go through their middleware: a route of the API answers at once where nothing stands before it. */
-function addPages(app: Hono, pages: Hono): void {
-  for (const path of new Set(pages.routes.map((one) => one.path))) app.use(path, setCommonHeaders(), compress())
+function addPages(app: Hono, pages: Hono, bodySeconds: number): void {
+  for (const path of new Set(pages.routes.map((one) => one.path))) app.use(path, setCommonHeaders())
+  for (const { path, method } of pages.routes) if (method === 'POST') app.post(path, holdForm(bodySeconds))
   app.route('/', pages)
 }
 
@@ -99,20 +100,19 @@ export function createApp({
   const document = once(async () => JSON.stringify(await describe()))
 
   if (log) app.use(logRequests(log))
-  if (requestsPerMinute) app.use('/v1/*', limitRate(requestsPerMinute, proxies))
+  if (requestsPerMinute) app.use(limitRate(requestsPerMinute, proxies, tellProblem))
   for (const route of routes) mount(app, route, { bodySeconds, recent })
   const kept = { ...keptForRelease(), 'content-type': 'application/json' }
   app.get('/openapi.json', async (context) => notModified(context, kept) ?? respond(context, await document(), 200, kept))
   app.route('/', embeds)
-  for (const part of [docsFor(app, routes, describe), pages]) addPages(app, part)
+  for (const part of [docsFor(app, routes, describe), pages]) addPages(app, part, bodySeconds)
 
-  app.notFound(answerUnrouted(app))
+  app.notFound(answerUnrouted(app, tellProblem))
   app.onError((error, context) => {
-    if (error instanceof ProblemError) return respondWithProblem(context, error.problem)
-    if (error instanceof PottleError)
-      return respondWithProblem(context, problemFrom(error, context.req.method === 'POST' ? 'body' : 'query'))
+    if (error instanceof ProblemError) return tellProblem(context, error.problem)
+    if (error instanceof PottleError) return tellProblem(context, problemFrom(error, context.req.method === 'POST' ? 'body' : 'query'))
     logFault(error)
-    return respondWithProblem(context, problem('internal', 'the fault is ours and has been logged'))
+    return tellProblem(context, problem('internal', 'the fault is ours and has been logged'))
   })
   return app
 }

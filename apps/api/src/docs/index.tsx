@@ -5,6 +5,7 @@ import { DocsPage, type Document } from './DocsPage.js'
 import { type Tried, tryRoute } from './examples.js'
 
 export { problemRoutes } from './problems.js'
+export { tellProblem } from './tell.js'
 
 /** The page's own origin, so that its commands can be copied and run. */
 const originOf = (context: Context): string => new URL(context.req.url).origin

@@ -1,7 +1,7 @@
 import type { Context, Hono } from 'hono'
 import { TrieRouter } from 'hono/router/trie-router'
 import { problem } from './problem.js'
-import { respond, respondWithProblem } from './respond.js'
+import { respond, type Tell } from './respond.js'
 
 /** A preflight's answer may be kept for a day: what the API allows does not change between releases. */
 const preflightSeconds = '86400'
@@ -32,16 +32,16 @@ function preflight(context: Context, allow: string): Response {
  * Answers what no route answered: OPTIONS and CORS preflights (Fetch Standard, section 3.2.2) with what the address allows, other methods with
  * 405 and `Allow`, and an address that is none with 404.
  */
-export function answerUnrouted(app: Hono): (context: Context) => Response {
+export function answerUnrouted(app: Hono, tell: Tell): (context: Context) => Response {
   let methodsAt: ((path: string) => readonly string[]) | undefined
   return (context) => {
     methodsAt ??= methodsByPath(app)
     const { path, method } = context.req
     const methods = methodsAt(path)
     const shown = path.slice(0, 200)
-    if (methods.length === 0) return respondWithProblem(context, problem('not-found', `there is nothing at ${shown}`))
+    if (methods.length === 0) return tell(context, problem('not-found', `there is nothing at ${shown}`))
     const allow = [...methods, 'OPTIONS'].join(', ')
     if (method === 'OPTIONS') return preflight(context, allow)
-    return respondWithProblem(context, problem('method-not-allowed', `${shown} answers ${allow}`), { allow })
+    return tell(context, problem('method-not-allowed', `${shown} answers ${allow}`), { allow })
   }
 }

@@ -39,3 +39,11 @@ function bestOf(wanted: readonly Wanted[], { supports }: { supports: string[] })
   const [best] = supports.map((type) => ({ type, weight: weightOf(type, wanted) })).sort((a, b) => b.weight - a.weight)
   return best && best.weight > 0 ? best.type : ''
 }
+
+const forPrograms = 'application/problem+json'
+
+/** Whether a caller would sooner have a page than data: a browser that was led here, and no program that takes whatever there is. */
+export function prefersPage(context: Context): boolean {
+  const supports = [forPrograms, 'application/json', 'text/html']
+  return accepts(context, { header: 'Accept', supports, default: forPrograms, match: bestOf }) === 'text/html'
+}

@@ -15,7 +15,7 @@ export function requestId(context: Context): string {
 
 /** Settles the id of the request for all who ask after. */
 export function keepRequestId(context: Context): string {
-  const id = newId(context)
+  const id = requestId(context)
   context.set(known, id as never)
   return id
 }

@@ -1,5 +1,5 @@
 import type { Context, MiddlewareHandler } from 'hono'
-import type { ContentfulStatusCode, StatusCode } from 'hono/utils/http-status'
+import type { StatusCode } from 'hono/utils/http-status'
 import { gzipped, worthGzip } from './gzip.js'
 import type { Problem } from './problem.js'
 import { requestId } from './requestId.js'
@@ -36,8 +36,6 @@ export function send(context: Context, body: Body, status: StatusCode, headers: 
   const own: Record<string, string> = { ...headers }
   own['x-request-id'] = requestId(context)
   if (typeof body === 'string' && worthGzip(context, body, own)) return gzipped(body, status, own)
-  // A limiter of requests has set headers of its own, which only the context's way joins to ours.
-  if (context.get('rateLimit' as never)) return context.newResponse(body, status as ContentfulStatusCode, own)
   return new Response(body, { status, headers: own })
 }
 
@@ -55,14 +53,20 @@ export function setCommonHeaders(): MiddlewareHandler {
   }
 }
 
-/** Faults of the moment; the others are as lasting as the release. */
-const passing = new Set([408, 429, 500, 503])
+/** Makes a response of a problem, with headers that belong to it. */
+export type Tell = (context: Context, problem: Problem, own?: Headers) => Response
+
+const momentary = new Set([408, 429, 500, 503])
+
+/** Whether a fault is one of the moment; the others are as lasting as the release. */
+export const isPassing = ({ status }: Problem): boolean => momentary.has(status)
+
 const lasting = withCommon({ 'cache-control': 'public, max-age=86400', 'content-type': 'application/problem+json' })
-const momentary = withCommon({ 'cache-control': 'no-store', 'content-type': 'application/problem+json' })
+const passing = withCommon({ 'cache-control': 'no-store', 'content-type': 'application/problem+json' })
 
 /** A problem as a response. The same question has the same fault until the next release, so that caches may keep it. */
 export function respondWithProblem(context: Context, body: Problem, own?: Headers): Response {
-  const kept = !passing.has(body.status) && (context.req.method === 'GET' || context.req.method === 'HEAD')
-  const headers = kept ? lasting : momentary
+  const kept = !isPassing(body) && (context.req.method === 'GET' || context.req.method === 'HEAD')
+  const headers = kept ? lasting : passing
   return send(context, JSON.stringify(body), body.status as StatusCode, own ? { ...headers, ...own } : headers)
 }

@@ -1,6 +1,5 @@
 import { demoReceipts, PottleError, type Sheet } from '@pottle/core'
 import { type Context, Hono } from 'hono'
-import { bodyLimit } from 'hono/body-limit'
 import { ProblemError, problem } from '../../http/problem.js'
 import { respond } from '../../http/respond.js'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
@@ -17,8 +16,6 @@ const at = '/sheet'
 const fields = ['text', 'title', 'year', 'place', 'scale', 'guests', 'dish', 'count', 'units', 'oven']
 /** Servers and browsers take addresses of this many characters without complaint; Node's own limit is 16 kB for all headers. */
 const longestAddress = 6000
-/** As large as a body of the API may be. */
-const mostBytes = 2 * 1024 * 1024
 
 /** Receipts to try, as links that make their sheets. */
 export function SheetTries() {
@@ -94,13 +91,8 @@ sheetPage.get(at, (context) => {
   )
 })
 
-const limit = bodyLimit({
-  maxSize: mostBytes,
-  onError: (context) => context.text('The receipt is too long: send at most two megabytes.', 413),
-})
-
 /** A receipt that fits an address is sent on to its own, so that the sheet can be loaded again, kept and passed on. */
-sheetPage.post(at, limit, async (context) => {
+sheetPage.post(at, async (context) => {
   const asked = askedIn(Object.entries(await context.req.parseBody()))
   // An empty receipt is sent on as one, so that it is told so and not only shown the form.
   const address = addressOf(at, { ...asked, text: asked.text ?? ' ' })
