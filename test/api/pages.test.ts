@@ -122,7 +122,7 @@ describe('a measure', () => {
     expect(places.every((place) => place > 0)).toBe(true)
     expect([...places].sort((a, b) => a - b)).toEqual(places)
     expect(text.includes('&lt;pottle-measure phrase="a pottle of cream" year="1690" place="london"&gt;')).toBe(true)
-    expect(text.includes('@misc{pottle-a-pottle-of-cream-1690,')).toBe(true)
+    expect(text.includes('@incollection{pottle-a-pottle-of-cream-1690,')).toBe(true)
   })
 
   it('names its oEmbed address and its own', async () => {

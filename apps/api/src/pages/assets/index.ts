@@ -2,12 +2,13 @@ import { Hono } from 'hono'
 import { ProblemError, problem } from '../../http/problem.js'
 import { respond } from '../../http/respond.js'
 import { enhance } from './enhance.js'
+import { bytesOf, faceRules, faces } from './faces.js'
 import { markPicture } from './mark.js'
 import { stylesheet } from './style/index.js'
 
 interface Asset {
   readonly type: string
-  readonly text: string
+  readonly body: string | Uint8Array<ArrayBuffer>
   readonly tag: string
 }
 
@@ -18,23 +19,31 @@ function tagOf(text: string): string {
   return (hash >>> 0).toString(16).padStart(8, '0')
 }
 
-const asset = (type: string, text: string): Asset => ({ type, text, tag: tagOf(text) })
+const asset = (type: string, text: string): Asset => ({ type, body: text, tag: tagOf(text) })
+const face = (base64: string): Asset => ({ type: 'font/woff2', body: bytesOf(base64), tag: tagOf(base64) })
 
-const assets: Readonly<Record<string, Asset>> = {
-  'pottle.css': asset('text/css; charset=utf-8', stylesheet),
+const addressIn = (name: string, { tag }: Asset): string => `/assets/${tag}/${name}`
+
+const cut = { 'caslon.woff2': face(faces['caslon.woff2']), 'caslon-italic.woff2': face(faces['caslon-italic.woff2']) }
+
+const assets = {
+  ...cut,
+  'pottle.css': asset('text/css; charset=utf-8', faceRules((name) => addressIn(name, cut[name])) + stylesheet),
   'pottle.js': asset('text/javascript; charset=utf-8', `(${enhance})()\n`),
   'pottle.svg': asset('image/svg+xml', markPicture),
-}
+} satisfies Readonly<Record<string, Asset>>
 
-/** The address of an asset: it changes with the text, so that a browser may keep what it has for ever. */
-export const assetAddress = (name: keyof typeof assets): string => `/assets/${assets[name]!.tag}/${name}`
+type AssetName = keyof typeof assets
+
+/** The address of an asset: it changes with the content, so that a browser may keep what it has for ever. */
+export const assetAddress = (name: AssetName): string => addressIn(name, assets[name])
 
 /** `GET /assets/{tag}/{name}`; an old tag is answered with what there is now, for pages that a cache has kept. */
 export const assetRoutes: Hono = new Hono()
 assetRoutes.get('/assets/:tag/:name', (context) => {
   const { tag, name } = context.req.param()
-  const found = Object.hasOwn(assets, name) ? assets[name] : undefined
-  if (!found) throw new ProblemError(problem('not-found', `there is no file "${name.slice(0, 40)}"`))
-  const cache = tag === found.tag ? 'public, max-age=31536000, immutable' : 'no-cache'
-  return respond(context, found.text, 200, { 'content-type': found.type, 'cache-control': cache })
+  if (!Object.hasOwn(assets, name)) throw new ProblemError(problem('not-found', `there is no file "${name.slice(0, 40)}"`))
+  const { type, body, tag: current } = assets[name as AssetName]
+  const cache = tag === current ? 'public, max-age=31536000, immutable' : 'no-cache'
+  return respond(context, body, 200, { 'content-type': type, 'cache-control': cache })
 })

@@ -67,6 +67,8 @@ export function Page({ title, at, shown, children }: PageProps) {
         <meta name="color-scheme" content="light dark" />
         <link rel="icon" href={assetAddress('pottle.svg')} type="image/svg+xml" />
         <link rel="stylesheet" href={assetAddress('pottle.css')} />
+        <link rel="preload" href={assetAddress('caslon.woff2')} as="font" type="font/woff2" crossorigin="anonymous" />
+        <link rel="preload" href={assetAddress('caslon-italic.woff2')} as="font" type="font/woff2" crossorigin="anonymous" />
         {shown && <link rel="canonical" href={shown.canonical} />}
         {shown && <link rel="alternate" type="application/json+oembed" href={shown.discovery} title={title} />}
         <script src={assetAddress('pottle.js')} defer />

@@ -1,5 +1,6 @@
 import { type AnswerSource, citeBibtex, dataset, findSource, type SourceRow } from '@pottle/core'
 import { Copyable } from './Copyable.js'
+import { isWork, listOf, referTo, referToAnswer, type Style, styles } from './references.js'
 
 /** What is to be cited: what it says, where it can be seen again, and what it rests on. */
 export interface Cited {
@@ -8,54 +9,78 @@ export interface Cited {
   /** `about 1.9 litres; nine times in ten between …`. */
   readonly answer: string
   readonly address: string
-  /** An id for BibTeX: letters, digits and hyphens. */
+  /** An id for reference managers: letters, digits and hyphens. */
   readonly slug: string
   readonly sources: readonly AnswerSource[]
 }
 
-const rowsOf = (sources: readonly AnswerSource[]): SourceRow[] =>
-  sources.map(({ id }) => findSource(id)!).filter(({ id }) => id !== 'pottle-judgement')
+const rowsOf = (sources: readonly AnswerSource[]): SourceRow[] => sources.filter(isWork).map(({ id }) => findSource(id)!)
 
 function footnote({ question, answer, address, sources }: Cited): string {
   const after = rowsOf(sources).map(({ custom }) => custom.short)
   return `${question}: ${answer}. Pottle, tables ${dataset}, ${address}${after.length > 0 ? `; after ${after.join('; ')}` : ''}.`
 }
 
-function bibliography({ question, address, sources }: Cited): string {
-  const own = `Pottle, tables ${dataset}. ${question}. ${address}`
-  const rests = sources.filter(({ id }) => id !== 'pottle-judgement').map(({ citation }) => citation)
-  return [own, ...[...rests].sort()].join('\n')
+function bibliography({ question, answer, address, sources }: Cited, style: Style): string {
+  const own = referToAnswer(`${question}: ${answer.split(';')[0]}`, address, style)
+  return listOf(
+    own,
+    rowsOf(sources).map((row) => referTo(row, style)),
+    style,
+  )
 }
 
-const inBraces = (text: string): string => text.replace(/[&%$#_{}]/g, (mark) => `\\${mark}`)
+/** The answer itself as a record: an entry in a work of reference. */
+const recordOf = ({ question, address, slug }: Cited) => ({
+  id: `pottle-${slug}`,
+  type: 'entry-encyclopedia',
+  title: question,
+  'container-title': `Pottle, tables ${dataset}`,
+  issued: { 'date-parts': [[Number.parseInt(dataset, 10)]] },
+  URL: address,
+})
 
-function bibtex({ question, address, slug, sources }: Cited): string {
-  const own = `@misc{pottle-${slug},\n  title = {${inBraces(question)}},\n  author = {{Pottle}},\n  note = {tables ${dataset}},\n  url = {${address}}\n}\n`
-  return [own, ...rowsOf(sources).map(citeBibtex)].join('\n')
+function bibtex(cited: Cited): string {
+  const own: SourceRow = { ...recordOf(cited), type: 'chapter', custom: { short: '', seen: '' } }
+  return [own, ...rowsOf(cited.sources)].map(citeBibtex).join('\n')
 }
 
-function cslJson({ question, address, slug, sources }: Cited): string {
-  const own = { id: `pottle-${slug}`, type: 'dataset', title: question, author: [{ literal: 'Pottle' }], version: dataset, URL: address }
-  return JSON.stringify([own, ...rowsOf(sources)], null, 1)
-}
+const cslJson = (cited: Cited): string => JSON.stringify([recordOf(cited), ...rowsOf(cited.sources)], null, 1)
 
 /** Citations to copy, in the forms that footnotes, lists and reference managers take. */
 export function Citations(cited: Cited) {
   return (
     <>
       <Copyable title="As a footnote" text={footnote(cited)} prose />
-      <details>
-        <summary>As a list of references</summary>
-        <Copyable title="List of references" text={bibliography(cited)} prose />
-      </details>
-      <details>
-        <summary>As BibTeX</summary>
-        <Copyable title="BibTeX" text={bibtex(cited)} />
-      </details>
-      <details>
-        <summary>As CSL-JSON, for reference managers</summary>
-        <Copyable title="CSL-JSON" text={cslJson(cited)} />
-      </details>
+      <div class="kept">
+        {styles.map(([style, name]) => (
+          <Kept summary={`References: ${name}`} title={name} text={bibliography(cited, style)} prose />
+        ))}
+        <Kept summary="BibTeX" title="BibTeX" text={bibtex(cited)} />
+        <Kept summary="CSL-JSON, for reference managers" title="CSL-JSON" text={cslJson(cited)} />
+      </div>
+    </>
+  )
+}
+
+/** Something to copy that is shut until it is wanted. */
+function Kept({ summary, ...text }: { summary: string; title: string; text: string; prose?: boolean }) {
+  return (
+    <details name="citation">
+      <summary>{summary}</summary>
+      <Copyable {...text} />
+    </details>
+  )
+}
+
+/** A source to copy in each style, and as a record. */
+export function SourceCitations({ source }: { source: SourceRow }) {
+  return (
+    <>
+      <Copyable title="In footnotes" text={source.custom.short} prose />
+      {isWork(source) && styles.map(([style, name]) => <Copyable title={name} text={referTo(source, style)} prose />)}
+      <Copyable title="BibTeX" text={citeBibtex(source)} />
+      <Copyable title="CSL-JSON, for reference managers" text={JSON.stringify(source, null, 1)} />
     </>
   )
 }

@@ -1,8 +1,9 @@
-import { citeBibtex, citeFull, citeShort, describeMeasure, findSource, heatById, type SourceRow, sources } from '@pottle/core'
+import { citeFull, describeMeasure, findSource, heatById, type SourceRow, sources } from '@pottle/core'
 import { Hono } from 'hono'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
-import { Copyable } from '../parts/Copyable.js'
+import { SourceCitations } from '../parts/citing.js'
 import { NotFound } from '../parts/NotFound.js'
+import { byLetters, isWork, referTo } from '../parts/references.js'
 import { sourceAddress } from '../parts/sources.js'
 import { restingOn } from './resting.js'
 
@@ -14,30 +15,17 @@ export const knownSources: readonly { readonly id: string; readonly citation: st
   citation: citeFull(source),
 }))
 
-/** What a list goes by: the author's family name, else the title. */
-const headOf = ({ author, editor, title }: SourceRow): string => {
-  const [person] = author ?? editor ?? []
-  return person?.family ?? person?.literal ?? title
+const entries = sources
+  .map((source) => ({ id: source.id, text: isWork(source) ? referTo(source, 'chicago') : citeFull(source) }))
+  .sort((a, b) => byLetters(a.text, b.text))
+
+/** The letter that an entry stands under; figures come before the letters. */
+function initialOf({ text }: (typeof entries)[number]): string {
+  const [first = ''] = /[A-Za-z0-9]/.exec(text.normalize('NFD')) ?? []
+  return /[A-Za-z]/.test(first) ? first.toUpperCase() : '0–9'
 }
 
-/** How an entry begins in the list: the name that it goes by first. */
-function listed(source: SourceRow): string {
-  const [person] = source.author ?? source.editor ?? []
-  if (!person?.family) return citeFull(source)
-  return `${person.family}${person.given ? `, ${person.given}` : ''}. ${citeFull({ ...source, author: (source.author ?? source.editor ?? []).slice(1) })}`
-}
-
-function initialOf(source: SourceRow): string {
-  const first = headOf(source)
-    .normalize('NFD')
-    .replace(/[^A-Za-z0-9]/g, '')
-    .charAt(0)
-    .toUpperCase()
-  return /[A-Z]/.test(first) ? first : '0–9'
-}
-
-const inOrder = [...sources].sort((a, b) => headOf(a).localeCompare(headOf(b), 'en'))
-const initials = [...new Set(inOrder.map(initialOf))].sort((a, b) => a.localeCompare(b, 'en'))
+const initials = [...new Set(entries.map(initialOf))]
 
 function List() {
   return (
@@ -56,11 +44,11 @@ function List() {
       {initials.map((initial) => (
         <Entry title={initial} id={`letter-${initial}`}>
           <ul class="plain">
-            {inOrder
-              .filter((source) => initialOf(source) === initial)
-              .map((source) => (
+            {entries
+              .filter((entry) => initialOf(entry) === initial)
+              .map(({ id, text }) => (
                 <li>
-                  <a href={sourceAddress(source.id)}>{listed(source)}</a>
+                  <a href={sourceAddress(id)}>{text}</a>
                 </li>
               ))}
           </ul>
@@ -109,9 +97,6 @@ function Source({ source }: { source: SourceRow }) {
     <Page title={title} at={at}>
       <Entry lead title={title} about={<p>{source.type.replaceAll('-', ' ')}</p>}>
         <p>{citeFull(source)}</p>
-        <p>
-          In footnotes: <span class="words">{custom.short}</span>.
-        </p>
         <p>Its text: {custom.seen}.</p>
         {note && <p>{note}</p>}
         {address && (
@@ -124,10 +109,7 @@ function Source({ source }: { source: SourceRow }) {
       </Entry>
       <Resting id={id} />
       <Entry title="To cite and keep">
-        <Copyable title="As a reference" text={citeFull(source)} prose />
-        <Copyable title="As a footnote" text={citeShort({ id })} prose />
-        <Copyable title="As BibTeX" text={citeBibtex(source)} />
-        <Copyable title="As CSL-JSON, for reference managers" text={JSON.stringify(source, null, 1)} />
+        <SourceCitations source={source} />
         <p class="small">
           For programs: <a href={`/v1/sources/${encodeURIComponent(id)}`}>the same record</a>.
         </p>

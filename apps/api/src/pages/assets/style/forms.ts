@@ -2,7 +2,6 @@
 export const forms: string = `
 form { display: grid; gap: 1rem; }
 .field { display: grid; gap: 0.2rem; align-content: start; min-width: 0; }
-.field label, legend { font-weight: 600; }
 .field .hint { color: var(--quiet); font-size: 0.84rem; line-height: 1.4; }
 input, select, textarea, button { font: inherit; color: inherit; border-radius: 0; }
 input, select, textarea {
@@ -13,7 +12,7 @@ textarea { min-height: 11rem; line-height: 1.5; resize: vertical; }
 input[name="phrase"] { font-size: 1.25rem; min-height: 3rem; }
 [aria-invalid="true"] { border: 2px solid var(--warn); }
 button {
-  min-height: 2.6rem; padding: 0.35rem 1.3rem; background: var(--ink); color: var(--paper); border: 2px solid var(--ink); cursor: pointer; font-weight: 600;
+  min-height: 2.6rem; padding: 0.35rem 1.3rem; background: var(--ink); color: var(--paper); border: 2px solid var(--ink); cursor: pointer;
 }
 button:hover { background: var(--paper); color: var(--ink); }
 button.copy { min-height: 2rem; padding: 0.1rem 0.8rem; font-size: 0.84rem; background: none; color: var(--ink); border: 1px solid var(--ink); }
@@ -36,16 +35,16 @@ form.ask .row .press button { width: 100%; }
 }
 .tries { display: flex; flex-wrap: wrap; gap: 0.2rem 1.2rem; list-style: none; padding: 0; }
 .tries li { padding: 0.15rem 0; }
-.fault { color: var(--warn); font-weight: 600; font-size: 0.95rem; line-height: 1.4; max-width: 40rem; }
-.fault::before { content: "\\2717\\00a0"; }
+.fault { color: var(--warn); font-size: 0.95rem; line-height: 1.4; max-width: 40rem; }
+.fault::before { content: "\\00d7\\00a0"; }
 .faults { border: 2px solid var(--warn); padding: 0.8rem 1.1rem 1rem; display: grid; gap: 0.7rem; }
 .faults h2, .faults h1 { color: var(--warn); }
 .read { font-size: 1.3rem; line-height: 1.8; }
 .read del, .read ins { text-decoration: none; }
-.read .unread { text-decoration: underline wavy var(--warn) 0.1em; text-underline-offset: 0.25em; text-decoration-skip-ink: none; font-style: normal; font-weight: 600; }
+.read .unread { text-decoration: underline wavy var(--warn) 0.1em; text-underline-offset: 0.25em; text-decoration-skip-ink: none; font-style: normal; }
 .read .understood { font-style: italic; }
 .copyable { display: grid; gap: 0.3rem; }
-.copyable figcaption { font-weight: 600; display: flex; flex-wrap: wrap; gap: 0.3rem 1rem; align-items: center; justify-content: space-between; }
+.copyable figcaption { display: flex; flex-wrap: wrap; gap: 0.3rem 1rem; align-items: center; justify-content: space-between; }
 .copyable pre { white-space: pre-wrap; overflow-wrap: anywhere; user-select: all; -webkit-user-select: all; background: var(--wash); border-left: 3px solid var(--feint); padding: 0.6rem 0.8rem; line-height: 1.45; }
 .copyable pre.prose { font-family: inherit; font-size: 0.92rem; }
 [aria-busy="true"] { cursor: progress; }

@@ -13,7 +13,7 @@ nav a { display: inline-block; padding: 0.2rem 0; color: var(--ink); }
   .masthead nav a { font-size: 0.95rem; }
   nav ul { gap: 0 0.9rem; }
 }
-nav a[aria-current] { text-decoration: none; border-bottom: 0.2rem solid var(--margin); padding-bottom: 0; font-weight: 600; }
+nav a[aria-current] { text-decoration: none; border-bottom: 0.2rem solid var(--margin); padding-bottom: 0; }
 main { border-top: 0.22rem solid var(--ink); position: relative; padding-bottom: 2rem; display: block; }
 main::before { content: ""; position: absolute; left: 1.25rem; right: 1.25rem; top: 0.15rem; border-top: 1px solid var(--ink); }
 .opening { padding: 2rem 0 1.8rem; border-bottom: 1px solid var(--feint); display: grid; gap: 0.4rem; }
@@ -27,25 +27,25 @@ main::before { content: ""; position: absolute; left: 1.25rem; right: 1.25rem; t
 .entry > .body, .body-gap { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1rem; align-content: start; }
 .entry > header { display: grid; gap: 0.3rem; align-content: start; }
 .entry > header p { color: var(--quiet); font-size: 0.9rem; line-height: 1.45; }
-.lead > header h1 { font-weight: 400; font-style: italic; font-size: 1.5rem; }
+.lead > header h1 { font-style: italic; font-size: 1.5rem; }
 .lead > header h1 small { display: block; font-style: normal; color: var(--quiet); margin-bottom: 0.2rem; }
 @media (min-width: 56rem) {
   .entry { grid-template-columns: 15rem minmax(0, 1fr); gap: 0; padding: 0; }
   .entry > header { padding: 1.8rem 1.6rem 1.8rem 0; border-right: 3px double var(--margin); }
   .entry > .body { padding: 1.8rem 0 1.8rem 1.8rem; }
 }
-.answer { font-size: clamp(1.9rem, 1.2rem + 3vw, 3.1rem); line-height: 1.15; max-width: none; text-wrap: balance; font-weight: 600; }
-.answer small { display: block; font-size: 0.6em; line-height: 1.3; font-weight: 400; padding-top: 0.15em; }
+.answer { font-size: clamp(2rem, 1.2rem + 3.4vw, 3.4rem); line-height: 1.15; max-width: none; text-wrap: balance; }
+.answer small { display: block; font-size: 0.6em; line-height: 1.3; padding-top: 0.15em; }
 .answer a { color: inherit; text-decoration-thickness: 0.04em; text-underline-offset: 0.14em; }
 .answer + p { font-size: 1.1rem; margin-top: 0.5rem; }
 .settings { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 7.5rem), 1fr)); border-top: 2px solid var(--ink); border-bottom: 2px solid var(--ink); }
 .settings div { padding: 0.5rem 0.8rem 0.6rem 0; }
 .settings dt { color: var(--quiet); font-size: 0.9rem; }
-.settings dd { margin: 0; font-size: 1.7rem; line-height: 1.2; font-weight: 600; }
-.settings dd small { display: block; font-weight: 400; color: var(--quiet); }
+.settings dd { margin: 0; font-size: 1.9rem; line-height: 1.2; }
+.settings dd small { display: block; color: var(--quiet); }
 .notes { list-style: none; padding: 0; display: grid; gap: 0.5rem; }
 .notes li { padding-left: 1.1rem; text-indent: -1.1rem; }
-.notes li::before { content: "\\2767"; display: inline-block; width: 1.1rem; text-indent: 0; color: var(--margin); }
+.notes li::before { content: "\\00b6"; display: inline-block; width: 1.1rem; text-indent: 0; color: var(--margin); }
 .caution { border: 2px solid var(--warn); padding: 0.7rem 1rem; display: grid; gap: 0.2rem; max-width: 42rem; }
 .caution h2 { color: var(--warn); font-size: 1.05rem; }
 .colophon { border-top: 1px solid var(--ink); padding-top: 1rem; padding-bottom: 2.5rem; display: grid; gap: 0.6rem; color: var(--quiet); font-size: 0.9rem; }
@@ -55,7 +55,7 @@ details > summary:hover { text-decoration: underline; text-underline-offset: 0.1
 details[open] > summary { margin-bottom: 0.5rem; }
 .jump { display: flex; flex-wrap: wrap; gap: 0.2rem 1rem; list-style: none; padding: 0; }
 .jump a { display: inline-block; min-width: 1.5rem; padding: 0.15rem 0; }
-.units { list-style: none; padding: 0; columns: 3 11rem; column-gap: 1.8rem; font-variant-numeric: lining-nums; }
+.units { list-style: none; padding: 0; columns: 3 11rem; column-gap: 1.8rem; }
 .units li { padding: 0.2rem 0; border-bottom: 1px solid var(--feint); break-inside: avoid; }
 .two { display: grid; gap: 1rem 2rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 18rem), 1fr)); }
 .plain { list-style: none; padding: 0; }

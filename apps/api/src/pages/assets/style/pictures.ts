@@ -1,6 +1,6 @@
 /** Pictures. Ours are drawn in the colour of the text; plates are prints on paper, and are turned to light on dark where the reader's page is dark. */
 export const pictures: string = `
-.band { display: block; width: 100%; overflow: visible; font-size: 0.84rem; font-variant-numeric: lining-nums; }
+.band { display: block; width: 100%; overflow: visible; font-size: 0.84rem; }
 .band text { fill: currentColor; }
 .band .faintly { stroke: var(--feint); }
 .band .paper { fill: var(--paper); }
@@ -15,7 +15,7 @@ export const pictures: string = `
 @media (prefers-color-scheme: dark) { .plate svg { filter: invert(0.92) hue-rotate(180deg); } }
 @media print { .plate svg { filter: none; min-width: 0; } .sideways { display: none; } .plate .sheet { overflow: visible; } }
 .shelf ul { list-style: none; padding: 0; display: flex; flex-wrap: wrap; align-items: end; }
-.shelf li { display: grid; justify-items: center; font-size: 0.84rem; line-height: 1.35; font-variant-numeric: lining-nums; }
+.shelf li { display: grid; justify-items: center; font-size: 0.84rem; line-height: 1.35; }
 .shelf li a { border-top: 2px solid var(--ink); width: 100%; text-align: center; padding: 0.25rem 0.2rem 0; box-sizing: border-box; }
 .shelf li span { color: var(--quiet); white-space: nowrap; }
 .shelf figcaption { color: var(--quiet); font-size: 0.84rem; text-align: right; padding-top: 0.2rem; }

@@ -3,13 +3,12 @@ export const tables: string = `
 .ruled { width: 100%; border-collapse: collapse; border-top: 2px solid var(--ink); border-bottom: 2px solid var(--ink); font-variant-numeric: lining-nums tabular-nums; }
 .ruled caption { text-align: left; padding-bottom: 0.5rem; color: var(--quiet); font-size: 0.9rem; }
 .ruled th, .ruled td { text-align: left; vertical-align: top; padding: 0.45rem 0.8rem 0.45rem 0; border-bottom: 1px solid var(--feint); }
-.ruled thead th { font-weight: 400; font-style: italic; color: var(--quiet); border-bottom: 1px solid var(--ink); vertical-align: bottom; line-height: 1.25; }
-.ruled tbody th { font-weight: 600; }
+.ruled thead th { font-style: italic; color: var(--quiet); border-bottom: 1px solid var(--ink); vertical-align: bottom; line-height: 1.25; }
 .ruled tbody:last-child tr:last-child > * { border-bottom: 0; }
 .ruled .figure { text-align: right; padding-left: 0.8rem; border-left: 1px solid var(--margin); white-space: nowrap; }
 .ruled .figure + td:not(.figure), .ruled .figure + th:not(.figure) { border-left: 1px solid var(--margin); padding-left: 0.8rem; }
 .ruled td:last-child, .ruled th:last-child { padding-right: 0.2rem; }
-.letter { display: inline-block; width: 1.5em; height: 1.5em; line-height: 1.5em; border: 1px solid currentColor; border-radius: 50%; text-align: center; font-size: 0.85rem; font-weight: 400; font-variant-numeric: lining-nums; }
+.letter { display: inline-block; width: 1.5em; height: 1.5em; line-height: 1.5em; border: 1px solid currentColor; border-radius: 50%; text-align: center; font-size: 0.85rem; }
 .letter + * { margin-left: 0.3rem; }
 @media (max-width: 40rem) {
   .ruled .figure { white-space: normal; padding-left: 0.5rem; }
@@ -23,10 +22,10 @@ export const tables: string = `
   .ruled.stack td.figure, .ruled.stack .figure + td:not(.figure) { border-left: 0; padding-left: 0; }
 }
 @media (max-width: 30rem) { .ruled:not(.stack) { font-size: 0.88rem; } }
+@media (max-width: 22rem) { .ruled:not(.stack) { font-size: 0.78rem; } }
 .steps { list-style: none; padding: 0; border-top: 2px solid var(--ink); border-bottom: 2px solid var(--ink); }
 .steps li { display: grid; gap: 0.1rem 1.5rem; padding: 0.6rem 0; border-bottom: 1px solid var(--feint); max-width: none; }
 .steps li:last-child { border-bottom: 0; }
-.steps .factor { font-weight: 600; font-variant-numeric: lining-nums; }
 .steps .who { color: var(--quiet); font-size: 0.86rem; line-height: 1.45; }
 @media (min-width: 46rem) {
   .steps li { grid-template-columns: minmax(0, 1fr) 13rem; }

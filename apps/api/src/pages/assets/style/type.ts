@@ -1,18 +1,25 @@
-/** Letters: serifs that systems carry, large enough to be read from a bench. Everything is in rem or em, so that it grows with the reader's own size. */
+/**
+ * Letters: Caslon's, large enough to be read from a bench; until it comes, serifs that systems carry. As in the books, there is no bold: rank is told by
+ * size and by italics. Everything is in rem or em, so that it grows with the reader's own size.
+ */
 export const type: string = `
 html { font-size: 118.75%; -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }
 body {
   margin: 0;
   background: var(--paper);
   color: var(--ink);
-  font-family: "Iowan Old Style", "Palatino Linotype", Palatino, "Book Antiqua", Georgia, "Liberation Serif", serif;
+  font-family: "Libre Caslon Text", "Iowan Old Style", "Palatino Linotype", Palatino, "Book Antiqua", Georgia, "Liberation Serif", serif;
+  font-synthesis-weight: none;
+  font-variant-numeric: lining-nums;
   line-height: 1.5;
   overflow-wrap: break-word;
 }
-h1, h2, h3 { font-weight: 600; line-height: 1.2; margin: 0; text-wrap: balance; }
-h1 { font-size: 1.7rem; }
-h2 { font-size: 1.25rem; }
-h3 { font-size: 1.05rem; }
+h1, h2, h3, th, strong, b { font-weight: 400; }
+h1, h2, h3 { line-height: 1.2; margin: 0; text-wrap: balance; }
+h1 { font-size: 1.8rem; }
+h2 { font-size: 1.35rem; }
+h3 { font-size: 1.1rem; }
+strong { font-style: italic; }
 p, ul, ol, dl, figure, pre, table, fieldset { margin: 0; }
 p, li, dd { max-width: 40rem; }
 a { color: var(--link); text-underline-offset: 0.16em; text-decoration-thickness: 0.06em; }
