@@ -1,6 +1,7 @@
+import type { AnswerStep } from './cite/index.js'
 import type { ModernValue } from './modern/index.js'
 import type { EggParts, Range, ReadingKind } from './reading/index.js'
-import type { Checked, Grade, Quantity } from './tables/index.js'
+import type { Quantity } from './tables/index.js'
 
 /** Low, best and high in a base unit, at a coverage: nine times in ten, unless the caller asked otherwise. */
 export interface Value {
@@ -11,15 +12,6 @@ export interface Value {
   readonly best: number
   readonly high: number
   readonly coverage: number
-}
-
-/** One factor of the derivation. `sources` are short citations; their full records are in the answer's `sources`. */
-export interface AnswerStep {
-  readonly text: string
-  readonly factor: string
-  readonly grade: Grade
-  readonly checked: Checked
-  readonly sources: readonly string[]
 }
 
 /** One meaning of the phrase in its setting, for the whole amount. */

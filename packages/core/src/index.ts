@@ -1,4 +1,4 @@
-export type { Answer, AnswerCaution, AnswerData, AnswerSense, AnswerSource, AnswerStep, Value } from './answer.js'
+export type { Answer, AnswerCaution, AnswerData, AnswerSense, AnswerSource, Value } from './answer.js'
 export { type Band, bandOf, mixtureBand } from './bands/index.js'
 export {
   drawLoafSeries,
@@ -16,7 +16,7 @@ export {
 } from './bread/index.js'
 export { type CatalogueMeasure, type CatalogueSense, describeMeasure, listMeasures } from './catalogue.js'
 export { type Caution, type CautionQuestion, cautionsFor } from './cautions/index.js'
-export { citeBibtex, citeFull, citeShort } from './cite/index.js'
+export { type AnswerStep, citeBibtex, citeFull, citeShort } from './cite/index.js'
 export { convert } from './convert.js'
 export { type ErrorCode, type Fault, PottleError, type WordsRead } from './error.js'
 export {

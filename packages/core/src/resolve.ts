@@ -1,8 +1,8 @@
-import type { AnswerCaution, AnswerStep } from './answer.js'
+import type { AnswerCaution } from './answer.js'
 import { type Assessment, assess } from './assess.js'
 import { type Band, bandOf, mixtureBand, rectangle, times, type Unknown, unknown } from './bands/index.js'
 import { cautionsAbout } from './caution.js'
-import { citeShort, type Step } from './cite/index.js'
+import { type AnswerStep, tellStep } from './cite/index.js'
 import { noAnswer } from './error.js'
 import type { CheckedOptions } from './options.js'
 import type { Range, Reading } from './reading/index.js'
@@ -42,10 +42,6 @@ export function numberOf(amount: Range | null): { readonly base: number; readonl
   return { base: amount.low, ratio: amount.high / amount.low }
 }
 
-function answerStep({ text, factor, grade, checked, sources }: Step): AnswerStep {
-  return { text, factor, grade, checked, sources: sources.map(citeShort) }
-}
-
 function distinct(citations: readonly Citation[]): Citation[] {
   return [...new Map(citations.map((citation) => [citation.id, citation])).values()]
 }
@@ -75,7 +71,7 @@ function work(reading: Reading, { setting, coverage, quantity, standard }: Check
     senses: assessment.senses.map((sense, i) => ({
       sense,
       band: bandOf(weighted[i]!.value, coverage),
-      steps: sense.steps.map(answerStep),
+      steps: sense.steps.map(tellStep),
     })),
     band: mixtureBand(weighted, coverage),
     other: otherBand(assessment, spanning, coverage),

@@ -1,4 +1,4 @@
-import { cautions, eggs, findGood, type GoodRow, goods, type HeatRelationRow, heatRelations, heats } from '../tables/index.js'
+import { byName, cautions, eggs, findGood, type GoodRow, goods, type HeatRelationRow, heatRelations, heats } from '../tables/index.js'
 import { deedKey, nounKey } from './fold.js'
 
 /** What a named thing stands for in the table: the key of its name, the id of its good and its classes. */
@@ -7,12 +7,12 @@ export interface Named {
   readonly classes: readonly string[]
 }
 
-const goodsByKey = new Map<string, GoodRow>()
-for (const row of goods) for (const name of row.names) if (!goodsByKey.has(nounKey(name))) goodsByKey.set(nounKey(name), row)
-for (const row of goods) goodsByKey.set(nounKey(row.id), row)
-// Eggs of any bird are eggs.
-for (const name of eggs.flatMap(({ names }) => names))
-  if (!goodsByKey.has(nounKey(name))) goodsByKey.set(nounKey(name), goodsByKey.get('egg')!)
+const byOwnName = byName(goods, nounKey)
+/** Eggs of any bird are eggs, unless they are a good of their own. */
+const goodsByKey = new Map([
+  ...eggs.flatMap(({ names }) => names.map((name) => [nounKey(name), byOwnName.get('egg')!] as const)),
+  ...byOwnName,
+])
 
 const plain = cautions.flatMap((row) => row.touches.things ?? []).map(nounKey)
 

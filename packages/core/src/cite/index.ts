@@ -1,2 +1,2 @@
 export { citeBibtex, citeFull, citeShort, yearOf } from './cite.js'
-export type { Step } from './step.js'
+export { type AnswerStep, type Step, tellStep } from './step.js'

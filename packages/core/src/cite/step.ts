@@ -1,4 +1,5 @@
 import type { Checked, Citation, Grade } from '../tables/index.js'
+import { citeShort } from './cite.js'
 
 /** One factor of a derivation, with who says so. */
 export interface Step {
@@ -7,4 +8,14 @@ export interface Step {
   readonly grade: Grade
   readonly checked: Checked
   readonly sources: readonly Citation[]
+}
+
+/** A step as an answer has it: its sources as footnotes. Their full records are in the answer's `sources`. */
+export interface AnswerStep extends Omit<Step, 'sources'> {
+  readonly sources: readonly string[]
+}
+
+/** Tells a step to a reader. */
+export function tellStep({ text, factor, grade, checked, sources }: Step): AnswerStep {
+  return { text, factor, grade, checked, sources: sources.map(citeShort) }
 }

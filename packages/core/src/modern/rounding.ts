@@ -1,6 +1,7 @@
 import type { Band } from '../bands/index.js'
 import { toDigits } from '../digits.js'
 import { exactRatio, type ModernUnitRow, modernUnits } from '../tables/index.js'
+import { inFractions } from './fraction.js'
 
 /** A value as a kitchen can measure it off, and what the rounding cost. */
 export interface Rounded {
@@ -59,20 +60,8 @@ export function roundForKitchen(unit: ModernUnitRow, band: Band): Rounded {
   return { value, shift, outside: value < band.low || value > band.high }
 }
 
-const vulgar: readonly (readonly [number, string])[] = [
-  [1 / 8, '⅛'],
-  [1 / 4, '¼'],
-  [3 / 8, '⅜'],
-  [1 / 2, '½'],
-  [5 / 8, '⅝'],
-  [3 / 4, '¾'],
-  [7 / 8, '⅞'],
-]
-
 /** A number as a cook reads it: `8`, `2¼`, `1.95`; fractions where the unit is divided into them. */
 export function kitchenNumber(unit: ModernUnitRow, value: number): string {
-  const whole = Math.floor(value)
-  const fraction = value === whole || divisible.has(unit.id) ? undefined : vulgar.find(([part]) => Math.abs(value - whole - part) < 1e-9)
-  if (fraction) return `${whole === 0 ? '' : whole}${fraction[1]}`
+  if (!divisible.has(unit.id) && !Number.isInteger(value)) return inFractions(value)
   return value >= 10_000 ? value.toLocaleString('en-GB') : String(value)
 }

@@ -13,7 +13,7 @@ import { type CoinIssueRow, type CoinRow, coins, findGood, holds, type Quantity,
 import { constant, heapOn, thicknessOf } from './coin-size.js'
 import { byKey, keyOf } from './name.js'
 import type { Question, Sense, SenseKind } from './sense.js'
-import { insisted, sayFactor, stepFor, type Weighed, weighSpells, yearsSaid } from './spell.js'
+import { insisted, sayFactor, stepFor, tidy, type Weighed, weighSpells, yearsSaid } from './spell.js'
 
 const index = byKey(coins)
 
@@ -47,9 +47,6 @@ function askedOf({ kind, measure }: Reading): Asked | undefined {
   return coin && { coin, use: 'thickness' }
 }
 
-const tidy = (x: number): number => Number(x.toPrecision(3))
-const tidied = ({ low, best, high }: Spread): Spread => ({ low: tidy(low), best: tidy(best), high: tidy(high) })
-
 /** What a use comes to: its band, its quantity and the steps to it. */
 interface Reckoning {
   readonly quantity: Quantity
@@ -65,13 +62,13 @@ function reckon(issue: CoinIssueRow, use: Use, thing: string | null): Reckoning 
   if (use === 'breadth') return { quantity: 'length', band: issue.diameter, steps: [size] }
   if (use === 'thickness') {
     const band = thicknessOf(issue)
-    const factor = `${sayFactor(issue.mass, ' g')} of ${issue.metal} on ${issue.diameter.best} mm: ${sayFactor(tidied(band), ' mm')}`
+    const factor = `${sayFactor(issue.mass, ' g')} of ${issue.metal} on ${issue.diameter.best} mm: ${sayFactor(tidy(band), ' mm')}`
     return { quantity: 'length', band, steps: [{ ...size, factor }, stepFor(constant('rim'), constant('rim'), 'factor')] }
   }
   const good = thing ? findGood(thing) : undefined
   const angle = good?.repose ? { ...good.repose, id: good.id, label: `angle of repose of ${good.label}` } : constant('repose')
   const band = heapOn(issue, angle)
-  const cone = `${sayFactor(angle, ' degrees')}: a cone of ${tidied(band).best} ml, from a layer of ${tidied(band).low} to a cone of ${tidied(band).high}`
+  const cone = `${sayFactor(angle, ' degrees')}: a cone of ${tidy(band).best} ml, from a layer of ${tidy(band).low} to a cone of ${tidy(band).high}`
   return { quantity: 'volume', band, steps: [size, { ...stepFor(angle, angle, 'factor'), factor: cone }], of: angle.id }
 }
 

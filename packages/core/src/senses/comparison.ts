@@ -12,7 +12,7 @@ import { type ComparisonForm, type ComparisonRow, comparisons, type Spread } fro
 import { eggInShell, eggOfBird, partsOf } from './egg-weight.js'
 import { byKey, keyOf } from './name.js'
 import type { Question, Sense, SenseKind } from './sense.js'
-import { insisted, notThen, sayFactor, stepFor, thingOf, type Weighed, weighSpells } from './spell.js'
+import { insisted, notThen, sayFactor, stepFor, thingOf, tidy, type Weighed, weighSpells } from './spell.js'
 
 const index = byKey(comparisons)
 
@@ -48,13 +48,11 @@ const base = (form: ComparisonForm, likelihood: number) => ({ id: `as.${form.id}
 
 function solid(form: ComparisonForm, weight: number): Sense {
   const volume = volumeOf(form.length!, form.width!)
-  const rounded = { low: tidy(volume.low), best: tidy(volume.best), high: tidy(volume.high) }
+  const rounded = tidy(volume)
   const formula = `(π/6) × ${sayFactor(form.length!, ' mm')} × ${sayFactor(form.width!, ' mm')}² = ${sayFactor(rounded, ' ml')}`
   const step: Step = { ...stepFor(form, rounded, 'volume'), factor: formula }
   return { ...base(form, weight), quantity: 'volume', value: product(1, unknown(`bigness:${form.id}`, spread(volume))), steps: [step] }
 }
-
-const tidy = (x: number): number => Number(x.toPrecision(3))
 
 function byWeight(form: ComparisonForm, weight: number): Sense {
   const value = product(1, unknown(`bigness:${form.id}`, spread(form.mass!)))

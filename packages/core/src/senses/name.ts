@@ -1,3 +1,5 @@
+import { byName } from '../tables/index.js'
+
 /**
  * A name as the tables of this room compare it: no case, hyphens, apostrophes, *-ful* or plural.
  *
@@ -23,12 +25,9 @@ function singular(word: string): string {
   return word.endsWith('s') ? word.slice(0, -1) : word
 }
 
-/** Rows by every name they have, compared as `keyOf` compares. An id wins over another row's name. */
+/** Rows by every name they have, compared as `keyOf` compares. */
 export function byKey<Row extends { readonly id: string; readonly names: readonly string[] }>(
   rows: readonly Row[],
 ): ReadonlyMap<string, Row> {
-  const index = new Map<string, Row>()
-  for (const row of rows) for (const name of row.names) if (!index.has(keyOf(name))) index.set(keyOf(name), row)
-  for (const row of rows) index.set(keyOf(row.id), row)
-  return index
+  return byName(rows, keyOf)
 }

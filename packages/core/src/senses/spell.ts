@@ -5,6 +5,7 @@
  * the nearest place before those of a wider one. Their likelihoods are shared out within the moment; over the moments they add up.
  */
 import type { Step } from '../cite/index.js'
+import { toDigits } from '../digits.js'
 import { noAnswer, type PottleError } from '../error.js'
 import type { Setting } from '../setting.js'
 import { type Attested, type Dated, findGood, holds, type Quantity, type Spread } from '../tables/index.js'
@@ -119,6 +120,11 @@ const units: Readonly<Record<Quantity, string>> = {
   time: ' s',
   temperature: ' degC',
   ratio: '',
+}
+
+/** Three digits of what was reckoned, as a step shows it. */
+export function tidy({ low, best, high }: Spread): Spread {
+  return { low: toDigits(low, 3), best: toDigits(best, 3), high: toDigits(high, 3) }
 }
 
 /** `14.8 ml (12 to 20)`, or one number where there is no doubt. */

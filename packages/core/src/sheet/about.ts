@@ -1,7 +1,7 @@
 /** What is said of a sheet as a whole. */
 import type { AnswerCaution } from '../answer.js'
+import { answerCaution } from '../caution.js'
 import { cautionsFor } from '../cautions/index.js'
-import { citeShort } from '../cite/index.js'
 import type { Setting } from '../setting.js'
 import type { Told } from './lines.js'
 import type { SheetOven, SheetThing } from './sheet.js'
@@ -20,7 +20,7 @@ export function cautionsOf(
   const eggs = lines.some(({ reading }) => reading.eggs !== null)
   const [oven] = ovens
   const asked = { things: [...new Set(things)], eggs, text, ...(oven && oven.heat !== 'fixed' ? { heat: oven.heat } : {}) }
-  return cautionsFor(asked).map(({ id, title, text: words, source }) => ({ id, title, text: words, sources: source.map(citeShort) }))
+  return cautionsFor(asked).map(answerCaution)
 }
 
 const movedBy = ({ line }: Told): number => Math.abs(line.working!.moved)

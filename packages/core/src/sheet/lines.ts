@@ -1,7 +1,6 @@
-import type { AnswerSense, AnswerStep } from '../answer.js'
+import type { AnswerSense } from '../answer.js'
 import { type Band, scaleBand } from '../bands/index.js'
-import type { Step } from '../cite/index.js'
-import { citeShort } from '../cite/index.js'
+import { tellStep } from '../cite/index.js'
 import { type Cracked, findUnit, type OwnEgg } from '../modern/index.js'
 import type { Sense } from '../senses/index.js'
 import { baseUnits, type Citation, exactRatio, type Quantity } from '../tables/index.js'
@@ -31,14 +30,6 @@ export interface Told {
   readonly cracked: Cracked | null
 }
 
-const stepOf = ({ text, factor, grade, checked, sources }: Step): AnswerStep => ({
-  text,
-  factor,
-  grade,
-  checked,
-  sources: sources.map(citeShort),
-})
-
 /** All the digits of a sense, where neither it nor the number of the words leaves a doubt. */
 function exactDigits({ sense }: Option, { reading, base }: Worked, quantity: Quantity): string | null {
   const { amount } = reading
@@ -52,7 +43,7 @@ function answerSense(option: Option, band: Band, worked: Worked, quantity: Quant
   const { low, best, high } = scaleBand(band, worked.base)
   const { id, label, steps } = sense
   const exact = exactDigits(option, worked, quantity)
-  return { id, label, likelihood: Number(weight.toFixed(4)), unit: baseUnits[quantity], low, best, high, exact, steps: steps.map(stepOf) }
+  return { id, label, likelihood: Number(weight.toFixed(4)), unit: baseUnits[quantity], low, best, high, exact, steps: steps.map(tellStep) }
 }
 
 /** Why a sense was chosen: what usage says of it, else what defines it. */

@@ -3,6 +3,7 @@
  * part by more than twice that little.
  */
 import type { Band } from '../bands/index.js'
+import { toDigits } from '../digits.js'
 
 /** How far a line may be moved. Judgement: a fortieth is less than a careful hand strays over a level spoon. */
 const usualReach = 1 / 40
@@ -15,7 +16,8 @@ export function reachOf({ low, best, high }: Band): number {
   return Math.min(widestReach, Math.max(usualReach, half / 10))
 }
 
-const tidy = (x: number): number => Number(x.toPrecision(12))
+/** Takes off the last-bit noise that multiplying by a decimal step leaves. */
+const tidy = (x: number): number => toDigits(x, 12)
 
 /**
  * A value on the coarsest of the steps that moves it by no more than `reach` of itself; on the finest, and never to nothing, where none does.
@@ -30,25 +32,4 @@ export function roundWithin(value: number, steps: readonly number[], reach: numb
   }
   const finest = steps.at(-1)!
   return tidy(Math.max(1, Math.round(value / finest)) * finest)
-}
-
-const vulgar: readonly (readonly [number, string])[] = [
-  [1 / 8, '⅛'],
-  [1 / 4, '¼'],
-  [1 / 3, '⅓'],
-  [3 / 8, '⅜'],
-  [1 / 2, '½'],
-  [5 / 8, '⅝'],
-  [2 / 3, '⅔'],
-  [3 / 4, '¾'],
-  [7 / 8, '⅞'],
-]
-
-/** A number as a kitchen writes it: `2¼`, `⅓`, `1.8`. */
-export function inFractions(value: number): string {
-  const whole = Math.floor(value + 1e-9)
-  const rest = value - whole
-  if (rest < 1e-6) return String(whole)
-  const fraction = vulgar.find(([part]) => Math.abs(rest - part) < 1e-6)
-  return fraction ? `${whole === 0 ? '' : whole}${fraction[1]}` : String(tidy(value))
 }

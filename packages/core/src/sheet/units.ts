@@ -1,8 +1,9 @@
 /** One quantity on the tools of one kitchen: scales, jugs, cups and spoons. */
 import type { Band } from '../bands/index.js'
-import { findUnit } from '../modern/index.js'
+import { toDigits } from '../digits.js'
+import { findUnit, inFractions } from '../modern/index.js'
 import { exactValue } from '../tables/index.js'
-import { inFractions, reachOf, roundWithin } from './rounding.js'
+import { reachOf, roundWithin } from './rounding.js'
 
 /** An amount measured off, and what it comes to in the base unit. */
 export interface Measured {
@@ -14,7 +15,7 @@ export interface Measured {
   readonly base: number
 }
 
-const tidy = (x: number): number => Number(x.toPrecision(5))
+const tidy = (x: number): number => toDigits(x, 5)
 const inBase = (unit: string): number => exactValue(findUnit(unit)!.value!).value.toNumber()
 
 /** What a scale or jug is read to, from coarse to fine. */

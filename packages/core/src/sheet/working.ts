@@ -1,10 +1,10 @@
 /** What a cook measures off for one line, in the plan's units. */
 import { scaleBand } from '../bands/index.js'
-import { type Cracked, crack, type OwnEgg, sayEggs } from '../modern/index.js'
+import { type Cracked, crack, inFractions, type OwnEgg, sayEggs } from '../modern/index.js'
 import type { EggParts } from '../reading/index.js'
 import type { Kernel } from './kernel.js'
 import type { CheckedPlan } from './plan.js'
-import { inFractions, roundWithin } from './rounding.js'
+import { roundWithin } from './rounding.js'
 import type { Working } from './sheet.js'
 import { toValue } from './totals.js'
 import { type Known, type Measured, onMetric, onScales, onUk, onUs } from './units.js'

@@ -1,6 +1,6 @@
 export { baseUnits } from './base-units.js'
 export { type ExactValue, exactRatio, exactValue } from './exact.js'
-export { findGood, findMeasure, findSource, findStandard, holds, inYears, standardsOf } from './lookup.js'
+export { byName, findGood, findMeasure, findSource, findStandard, holds, inYears, standardsOf } from './lookup.js'
 export { assizeRegimes } from './rows/assize-regimes.js'
 export { assizeRules } from './rows/assize-rules.js'
 export { bakeFoods } from './rows/bake-foods.js'
