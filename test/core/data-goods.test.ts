@@ -76,6 +76,19 @@ const weighed: readonly [good: string, food: string, grams: number, measure: num
   ['chocolate', '19078 Baking chocolate, unsweetened', 132, cup],
   ['onions', '11282 Onions, raw', 160, cup],
   ['green-peas', '11304 Peas, green, raw', 145, cup],
+  ['apricots', '09021 Apricots, raw', 155, cup],
+  ['blackberries', '09042 Blackberries, raw', 144, cup],
+  ['whortleberries', '09050 Blueberries, raw', 148, cup],
+  ['fruit-pulp', '09019 Applesauce, canned, unsweetened', 244, cup],
+  ['dried-apples', '09011 Apples, dried, sulfured', 86, cup],
+  ['melon', '09181 Melons, cantaloupe, raw', 160, cup],
+  ['pineapple', '09266 Pineapple, raw', 165, cup],
+  ['pomegranate', '09286 Pomegranates, raw', 87, cup / 2],
+  ['banana', '09040 Bananas, raw', 150, cup],
+  ['tamarind', '09322 Tamarinds, raw', 120, cup],
+  ['mussels', '15164 Mollusks, mussel, blue, raw', 150, cup],
+  ['roe', '15012 Fish, caviar, granular', 16, tbsp],
+  ['baking-powder', '18369 Leavening agents, baking powder', 4.6, tsp],
 ]
 
 /** Densities that follow from what a statute, a metrologist or a cook prints: pounds of 453.59237 g in measures of legal size. */
@@ -189,6 +202,9 @@ describe('the names of things', () => {
     ['currant', 'currants'],
     ['red currants', 'fresh-currants'],
     ['beef suet', 'suet'],
+    ['muskles', 'mussels'],
+    ['mock turtle', 'offal'],
+    ['drink', 'thin-liquid'],
   ])('%s is %s', (name, id) => {
     expect(findGood(name)?.id).toBe(id)
   })
