@@ -1,5 +1,6 @@
+import { type Attributes, drawCircle, drawPath, drawRectangle, escapeText } from '../drawing/index.js'
 import { badOption } from '../error.js'
-import { at, changesIn, extremes, grams, gramsPerOunce, ink, inXml, line, type Paper, plate, quiet, text } from './plate.js'
+import { changesIn, extremes, grams, gramsPerOunce, ink, line, type Paper, plate, quiet, text } from './plate.js'
 import { changes, ruling } from './ruling.js'
 import { weightScale, yearScale } from './scale.js'
 import type { LoafYearWeight } from './series.js'
@@ -14,53 +15,52 @@ export interface LoafPlate {
   readonly coverage?: number
 }
 
+/** As much of the name of a place as there is room for. */
+const mostPlace = 80
+
 /** With more years than this a heavy line would fill its own band. */
 const crowd = 150
 
+const shade: Attributes = { fill: ink.band, 'fill-opacity': '0.6' }
+const edge: Attributes = { fill: 'none', stroke: ink.quiet, 'stroke-width': 0.8 }
+
 /** The band as a shade with drawn edges, the best weight as a heavy line; a lone year as a bar with a dot. */
 function curves({ series, years, weights }: Paper): string {
-  const point = (year: number, value: number): string => `${at(years.place(year))},${at(weights.place(value))}`
-  const high = series.map((row) => point(row.year, row.high))
-  const low = series.map((row) => point(row.year, row.low))
-  const best = series.map((row) => point(row.year, row.best)).join(' ')
-  const [only] = series
+  const along = (end: 'low' | 'best' | 'high') => series.map((row) => [years.place(row.year), weights.place(row[end])] as const)
+  const [low, best, high] = [along('low'), along('best'), along('high')]
   if (series.length === 1) {
-    const x = years.place(only!.year)
-    const bar = `<rect x="${at(x - 14)}" y="${at(weights.place(only!.high))}" width="28" height="${at(weights.place(only!.low) - weights.place(only!.high))}" fill="${ink.band}" stroke="${ink.quiet}"/>`
-    return `${bar}\n<circle cx="${at(x)}" cy="${at(weights.place(only!.best))}" r="5" fill="${ink.line}"/>`
+    const [x, top] = high[0]!
+    const bar = drawRectangle(x - 14, top, 28, low[0]![1] - top, { fill: ink.band, stroke: ink.quiet })
+    return `${bar}\n${drawCircle(x, best[0]![1], 5, { fill: ink.line })}`
   }
-  const edge = (points: readonly string[]): string =>
-    `<polyline points="${points.join(' ')}" fill="none" stroke="${ink.quiet}" stroke-width="0.8"/>`
-  return [
-    `<polygon points="${[...high, ...[...low].reverse()].join(' ')}" fill="${ink.band}" fill-opacity="0.6"/>`,
-    edge(high),
-    edge(low),
-    `<polyline points="${best}" fill="none" stroke="${ink.line}" stroke-width="${series.length > crowd ? 1.2 : 2.2}" stroke-linejoin="round"/>`,
-  ].join('\n')
+  const heavy = { fill: 'none', stroke: ink.line, 'stroke-width': series.length > crowd ? 1.2 : 2.2, 'stroke-linejoin': 'round' }
+  return [drawPath([...high, ...[...low].reverse()], shade), drawPath(high, edge), drawPath(low, edge), drawPath(best, heavy)].join('\n')
 }
 
 /** Bold, with a rim of paper so that it can be read over the curves. */
-const bold = ` font-size="15" font-weight="bold" paint-order="stroke" stroke="${ink.paper}" stroke-width="4" stroke-linejoin="round"`
+const bold: Attributes = {
+  'font-size': 15,
+  'font-weight': 'bold',
+  'paint-order': 'stroke',
+  stroke: ink.paper,
+  'stroke-width': 4,
+  'stroke-linejoin': 'round',
+}
 
 /** The heaviest and the lightest loaf, by year and weight. */
 function marks({ series, years, weights }: Paper): string {
   const { light, heavy } = extremes(series)
-  const rows =
-    light === heavy
-      ? [{ row: heavy, side: -1 }]
-      : [
-          { row: heavy, side: -1 },
-          { row: light, side: 1 },
-        ]
+  const rows = [{ row: heavy, side: -1 }, ...(light === heavy ? [] : [{ row: light, side: 1 }])]
   return rows
     .map(({ row, side }) => {
       const x = years.place(row.year)
-      const edge = weights.place(side < 0 ? row.high : row.low)
-      const y = Math.min(Math.max(edge + (side < 0 ? -12 : 22), plate.head + 14), plate.foot - 6)
+      const end = weights.place(side < 0 ? row.high : row.low)
+      const y = Math.min(Math.max(end + (side < 0 ? -12 : 22), plate.head + 14), plate.foot - 6)
       const near = x > plate.right - 70 ? 'end' : x < plate.left + 70 ? 'start' : 'middle'
-      const dot = `<circle cx="${at(x)}" cy="${at(weights.place(row.best))}" r="3.5" fill="${ink.line}"/>`
       const inset = near === 'start' ? 5 : near === 'end' ? -5 : 0
-      return dot + text(x + inset, y, `${row.year}: ${grams(row.best)}`, near, bold)
+      return (
+        drawCircle(x, weights.place(row.best), 3.5, { fill: ink.line }) + text(x + inset, y, `${row.year}: ${grams(row.best)}`, near, bold)
+      )
     })
     .join('\n')
 }
@@ -69,15 +69,15 @@ function key({ series }: Paper, coverage: number): string {
   const { left, foot } = plate
   const y = foot + 62
   const ruled = changesIn(series).length > 0 ? ' Dotted rules: the law of bread changed.' : ''
-  const best =
-    series.length === 1
-      ? `<circle cx="${left + 17}" cy="${y - 5}" r="5" fill="${ink.line}"/>`
-      : line(left, y - 5, left + 34, y - 5, ink.line, ' stroke-width="2.2"')
+  const words = { 'font-size': 15 }
+  const share = `${Number((coverage * 100).toFixed(1))} chances in 100 that the loaf lay in the band.`
   return [
-    best,
-    text(left + 44, y, 'best estimate', 'start', ' font-size="15"'),
-    `<rect x="${left + 160}" y="${y - 13}" width="34" height="16" fill="${ink.band}" fill-opacity="0.6" stroke="${ink.quiet}" stroke-width="0.8"/>`,
-    text(left + 204, y, `${Number((coverage * 100).toFixed(1))} chances in 100 that the loaf lay in the band.`, 'start', ' font-size="15"'),
+    series.length === 1
+      ? drawCircle(left + 17, y - 5, 5, { fill: ink.line })
+      : line(left, y - 5, left + 34, y - 5, ink.line, { 'stroke-width': 2.2 }),
+    text(left + 44, y, 'best estimate', 'start', words),
+    drawRectangle(left + 160, y - 13, 34, 16, { ...shade, stroke: ink.quiet, 'stroke-width': 0.8 }),
+    text(left + 204, y, share, 'start', words),
     text(left, y + 25, `Computed from the price of wheat through the Assize of Bread.${ruled}`, 'start', quiet),
   ].join('\n')
 }
@@ -110,17 +110,18 @@ export function drawLoafSeries(series: readonly LoafYearWeight[], loaf: LoafPlat
   const weights = weightScale(Math.min(...series.map(({ low }) => low)), Math.max(...series.map(({ high }) => high)), foot, head)
   const paper: Paper = { series, years, weights, ounces: weights.inUnits(gramsPerOunce) }
   const { light, heavy } = extremes(series)
-  const span = `${loaf.place}, ${from === to ? from : `${from} to ${to}`}`
+  const span = `${loaf.place.slice(0, mostPlace)}, ${from === to ? from : `${from} to ${to}`}`
   const title = `The weight of ${nameOf(loaf)}`
   const how = weights.logarithmic ? 'Baked weight, spaced by ratio' : 'Baked weight'
   const story = `Best estimates run from ${grams(light.best)} in ${light.year} to ${grams(heavy.best)} in ${heavy.year}; the band around them runs from ${grams(Math.min(...series.map(({ low }) => low)))} to ${grams(Math.max(...series.map(({ high }) => high)))}.`
+  const frame = { fill: 'none', stroke: ink.line }
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-labelledby="loaf-title loaf-story" font-family="Georgia, 'Times New Roman', serif" fill="${ink.line}">
-<title id="loaf-title">${inXml(`${title}, ${span}`)}</title>
+<title id="loaf-title">${escapeText(`${title}, ${span}`)}</title>
 <desc id="loaf-story">${story}</desc>
-<rect width="${width}" height="${height}" fill="${ink.paper}"/>
-<rect x="14" y="14" width="${width - 28}" height="${height - 28}" fill="none" stroke="${ink.line}"/>
-<rect x="19" y="19" width="${width - 38}" height="${height - 38}" fill="none" stroke="${ink.line}" stroke-width="0.5"/>
-${text(left, 62, title, 'start', ' font-size="23"')}
+${drawRectangle(0, 0, width, height, { fill: ink.paper })}
+${drawRectangle(14, 14, width - 28, height - 28, frame)}
+${drawRectangle(19, 19, width - 38, height - 38, { ...frame, 'stroke-width': 0.5 })}
+${text(left, 62, title, 'start', { 'font-size': 23 })}
 ${text(left, 86, `${span}. ${how}.`, 'start', quiet)}
 ${ruling(paper)}
 ${curves(paper)}

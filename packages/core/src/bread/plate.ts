@@ -1,3 +1,5 @@
+import { toDigits } from '../digits.js'
+import { type Attributes, drawLabel, drawLine } from '../drawing/index.js'
 import { assizeRegimes } from '../tables/index.js'
 import type { Scale, Tick, WeightScale } from './scale.js'
 import type { LoafYearWeight } from './series.js'
@@ -8,21 +10,13 @@ export const plate = { width: 960, height: 572, left: 92, right: 876, head: 124,
 export const ink = { paper: '#fbf8f0', line: '#2b2a26', faint: '#d8d0bd', margin: '#9a4a3c', band: '#c9bd9b', quiet: '#5f5a4e' }
 export const gramsPerOunce = 28.349523125 // 437.5 grains: International Yard and Pound Agreement 1959
 
-export const at = (value: number): string => value.toFixed(1)
-export const grams = (value: number): string => `${Number(value.toPrecision(3))} g`
+export const grams = (value: number): string => `${toDigits(value, 3)} g`
 
-/** Words as XML may hold them. */
-export function inXml(words: string): string {
-  return words.slice(0, 120).replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
-}
+export const line = (x1: number, y1: number, x2: number, y2: number, stroke: string, more: Attributes = {}): string =>
+  drawLine(x1, y1, x2, y2, { stroke, ...more })
 
-export function line(x1: number, y1: number, x2: number, y2: number, stroke: string, more = ''): string {
-  return `<line x1="${at(x1)}" y1="${at(y1)}" x2="${at(x2)}" y2="${at(y2)}" stroke="${stroke}"${more}/>`
-}
-
-export function text(x: number, y: number, words: string, anchor: 'start' | 'middle' | 'end', more = ''): string {
-  return `<text x="${at(x)}" y="${at(y)}" text-anchor="${anchor}"${more}>${inXml(words)}</text>`
-}
+export const text = (x: number, y: number, words: string, anchor: 'start' | 'middle' | 'end', more: Attributes = {}): string =>
+  drawLabel(x, y, words, { 'text-anchor': anchor, ...more })
 
 /** A series with the scales that it is drawn on. */
 export interface Paper {
@@ -33,7 +27,7 @@ export interface Paper {
 }
 
 /** The look of what is said aside. */
-export const quiet: string = ` font-size="14" fill="${ink.quiet}"`
+export const quiet: Attributes = { 'font-size': 14, fill: ink.quiet }
 
 /** The lightest and the heaviest loaf of a series, by the best estimate. */
 export function extremes(series: readonly LoafYearWeight[]): { light: LoafYearWeight; heavy: LoafYearWeight } {

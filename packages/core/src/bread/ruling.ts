@@ -3,7 +3,7 @@ import { changesIn, ink, line, type Paper, plate, quiet, text } from './plate.js
 /** Ledger lines at round grams; round ounces stand in the right column, each with a stroke of its own. */
 export function ruling({ years, weights, ounces }: Paper): string {
   const { left, right, head, foot } = plate
-  const label = ' font-size="15"'
+  const label = { 'font-size': 15 }
   const rules = weights.ticks.map(
     ({ value, at: y }) => line(left, y, right, y, ink.faint) + text(left - 12, y + 5, String(value), 'end', label),
   )
@@ -33,7 +33,7 @@ export function changes({ series, years }: Paper): string {
   return changesIn(series)
     .map((year) => {
       const x = years.place(year)
-      const rule = line(x, plate.head, x, plate.foot, ink.quiet, ' stroke-dasharray="2 4"')
+      const rule = line(x, plate.head, x, plate.foot, ink.quiet, { 'stroke-dasharray': '2 4' })
       if (x - room / 2 < free) return rule
       free = x + room / 2
       return rule + text(Math.min(x, plate.right - room / 2), plate.head - 14, String(year), 'middle', quiet)

@@ -3,6 +3,8 @@
  * what matters differs in shape, weight or hatching, and stands in words in the description.
  */
 
+import { type Attributes, drawCircle, drawLabel, drawLine, drawPath, drawRectangle, escapeText } from '../drawing/index.js'
+
 /** System faces only, so that a picture needs nothing but itself. */
 const faces = "Georgia, 'Times New Roman', 'Liberation Serif', serif"
 export const ink = '#2a2622'
@@ -10,43 +12,20 @@ export const faint = '#8b8377'
 export const accent = '#8c3a16'
 const paper = '#fcfaf4'
 
-const escapes: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
-
-/** Characters that XML 1.0 has: no control characters but tab and line breaks, no halves of a surrogate pair. */
-function inXml(character: string): boolean {
-  const code = character.codePointAt(0)!
-  return (code >= 0x20 && code < 0xd800) || (code > 0xdfff && code < 0xfffe) || code > 0xffff || code === 9 || code === 10 || code === 13
-}
-
-/** Text that is safe between tags and in attributes. */
-export function escapeText(text: string): string {
-  return [...text].map((character) => (inXml(character) ? (escapes[character] ?? character) : '')).join('')
-}
-
-/** Coordinates to a tenth of a pixel. */
-export const px = (value: number): string => String(Math.round(value * 10) / 10 + 0)
-
-type Attributes = Readonly<Record<string, string | number>>
-
-const written = (attributes: Attributes): string =>
-  Object.entries(attributes)
-    .map(([name, value]) => ` ${name}="${typeof value === 'number' ? px(value) : escapeText(value)}"`)
-    .join('')
-
 export const line = (x1: number, y1: number, x2: number, y2: number, more: Attributes = {}): string =>
-  `<line${written({ x1, y1, x2, y2, stroke: ink, 'stroke-width': 1, ...more })}/>`
+  drawLine(x1, y1, x2, y2, { stroke: ink, 'stroke-width': 1, ...more })
 
 export const rectangle = (x: number, y: number, width: number, height: number, more: Attributes = {}): string =>
-  `<rect${written({ x, y, width, height, fill: 'none', ...more })}/>`
+  drawRectangle(x, y, width, height, { fill: 'none', ...more })
 
-export const circle = (cx: number, cy: number, r: number, more: Attributes = {}): string =>
-  `<circle${written({ cx, cy, r, fill: ink, ...more })}/>`
+export const circle = (x: number, y: number, radius: number, more: Attributes = {}): string =>
+  drawCircle(x, y, radius, { fill: ink, ...more })
 
 export const label = (x: number, y: number, text: string, more: Attributes = {}): string =>
-  `<text${written({ x, y, 'font-size': 12, fill: ink, ...more })}>${escapeText(text)}</text>`
+  drawLabel(x, y, text, { 'font-size': 12, fill: ink, ...more })
 
 export const path = (points: readonly (readonly [number, number])[], more: Attributes = {}): string =>
-  `<path${written({ d: points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${px(x)} ${px(y)}`).join(''), fill: 'none', stroke: ink, ...more })}/>`
+  drawPath(points, { fill: 'none', stroke: ink, ...more })
 
 /** What every picture is given. */
 export interface PlateOptions {

@@ -1,0 +1,1 @@
+export { type Attributes, drawCircle, drawLabel, drawLine, drawPath, drawRectangle, escapeText } from './elements.js'
