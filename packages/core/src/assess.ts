@@ -72,8 +72,8 @@ function measureIn({ measure, thing }: Reading, { moments, places }: Setting): M
   return known ? own : findMeasure(measure)
 }
 
-/** The juice of lemons has the density of lemon juice. */
-function goodNamed({ thing, part, describing }: Reading): GoodRow | undefined {
+/** What a reading is of, as the tables know it. The juice of lemons has the density of lemon juice. */
+export function goodNamed({ thing, part, describing }: Pick<Reading, 'thing' | 'part' | 'describing'>): GoodRow | undefined {
   if (!thing) return undefined
   return (part ? findGood(`${thing} ${part}`) : undefined) ?? findGood(thing, describing)
 }

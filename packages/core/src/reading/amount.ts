@@ -2,7 +2,7 @@ import type { Line } from './line.js'
 import type { Range } from './reading.js'
 import { rangeTail, type Value, valueAt } from './value.js'
 import { the } from './vocabulary.js'
-import { mark, Role } from './word.js'
+import { mark, Role, type Word } from './word.js'
 
 /** An amount as stated before a measure: *about two or three*, *every*, *half a*. */
 export interface Amount extends Range {
@@ -33,27 +33,41 @@ function leadingQualifier(line: Line, at: number): { qualifier: string | null; e
   return { qualifier, end }
 }
 
-const unarticled = new Set(['scant', 'heaped', 'level'])
+const unarticled = new Set(['scant', 'heaped', 'rounded', 'level'])
+
+/** Words before an amount that say which side of it is meant: *not quite*, *at least*; *not* turns *above* and *less than* about. */
+function sideBefore(line: Line, start: number, qualifier: string | null): { start: number; qualifier: string | null } {
+  const [word, before] = [line.at(start - 1), line.at(start - 2)]
+  if (before === the.not && word.text === 'quite') return { start: start - 2, qualifier: 'scant' }
+  if (before === the.at && (word.text === 'least' || word === the.most)) return { start: start - 2, qualifier: sideOf(word) }
+  if ((word === the.not || word === the.no) && (qualifier === 'good' || qualifier === 'scant'))
+    return { start: start - 1, qualifier: qualifier === 'good' ? 'scant' : 'good' }
+  return { start, qualifier }
+}
+
+/** *At least* a pint is a good one, *at most* a pint a scant one. */
+export const sideOf = (word: Word): string => (word === the.most ? 'scant' : 'good')
 
 /** The amount that starts at a token, with its range and the words that shift it. */
 export function amountAt(line: Line, at: number): Amount | null {
   const before = leadAt(line, at)
   if (before === null) return null
-  const { each, qualifier } = before
-  if (before.bare) return { low: 1, high: 1, start: at, end: before.end, article: true, each, qualifier }
+  const { each } = before
+  const { start, qualifier } = sideBefore(line, at, before.qualifier)
+  if (before.bare) return { low: 1, high: 1, start, end: before.end, article: true, each, qualifier }
   const between = line.at(before.end) === the.between || line.at(before.end) === the.from
   const first = valueAt(line, between ? before.end + 1 : before.end)
-  if (first === null) return each ? { low: 1, high: 1, start: at, end: before.end, article: false, each, qualifier } : null
+  if (first === null) return each ? { low: 1, high: 1, start, end: before.end, article: false, each, qualifier } : null
   const second = first.article ? null : (listTail(line, first.end) ?? rangeEnd(line, first.end, between))
   // "from a fowl" is no range.
   if (second === null && between) return null
   if (second === null) {
     const { value, end, article } = first
-    return { low: value, high: value, start: at, end, article, each, qualifier }
+    return { low: value, high: value, start, end, article, each, qualifier }
   }
   const low = first.value * sharedScore(line, first.value, second)
   const high = second.value
-  return { low: Math.min(low, high), high: Math.max(low, high), start: at, end: second.end, article: false, each, qualifier }
+  return { low: Math.min(low, high), high: Math.max(low, high), start, end: second.end, article: false, each, qualifier }
 }
 
 interface Lead {

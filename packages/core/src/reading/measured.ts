@@ -4,6 +4,7 @@ import { bearerOf, standsBehind } from './bearer.js'
 import type { Line } from './line.js'
 import type { Named } from './lookup.js'
 import { pricedAt, worthAt } from './priced.js'
+import { shiftBehind } from './shift.js'
 import { type Stated, statedAt } from './stated.js'
 import { type Context, type Statement, statement } from './statement.js'
 import { severalOf, thingAt, unknownFrom } from './thing.js'
@@ -49,13 +50,14 @@ function measureOf(
   if (thing === null && isAside(context, stated, bearer.end, bearer.each && !amount.each, amount)) return null
   const added = thing !== null && bearer.start === amount.start ? trailingPart(line, bearer.end) : null
   const implied = thing === null && amount.each ? lastNamed(context, unit.row.label) : null
-  const end = added?.end ?? bearer.end
+  const shift = stated.qualifier === null && bearer.start === amount.start ? shiftBehind(line, added?.end ?? bearer.end) : null
+  const end = shift?.end ?? added?.end ?? bearer.end
   const far = near === null && bearer.start === amount.start ? standardBehind(line, end) : null
   return statement('measured', bearer.start, far?.end ?? end, {
     amount: { low: stated.amount.low + (added?.value ?? 0), high: stated.amount.high + (added?.value ?? 0) },
     measure: unit.row.label,
     thing: thing?.name ?? implied,
-    qualifier: between.qualifier ?? amount.qualifier,
+    qualifier: between.qualifier ?? amount.qualifier ?? stated.qualifier ?? shift?.qualifier,
     implied: implied !== null,
     things: severalOf(thing),
     alternatives: thing?.alternatives,
@@ -111,12 +113,12 @@ function measureFirst(line: Line, start: number): { unit: Named<MeasureWordRow>;
   return { unit: { row: unit.row, end: amount.end }, amount: { ...amount, start } }
 }
 
-/** Words that begin a measured statement without an amount: *gill of cold water*, *pinch of salt*. */
+/** Words that begin a measured statement without an amount: *gill of cold water*, *large tablespoonful of yeast*. */
 function bareAmount(line: Line, start: number): Amount | null {
-  const unit = unitAt(line, start)
+  const unit = unitAt(line, pastQualifiers(line, start).end)
   if (unit === null || unit.row.class === 'vague' || unit.row.class === 'time') return null
   if (line.is(start - 1, Role.Determiner | Role.Vague | Role.Qualifier | Role.Cardinal)) return null
-  const plural = line.text[line.end(start) - 1] === 's'
+  const plural = line.text[line.end(unit.end - 1) - 1] === 's'
   if (unit.row.class !== 'money' && (plural || line.at(unit.end) !== the.of)) return null
   return { low: 1, high: 1, start, end: start, article: false, each: false, qualifier: null }
 }

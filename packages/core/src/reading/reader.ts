@@ -122,7 +122,9 @@ function statementAt(context: Context, at: number): Statement | null {
   const amount = amountAt(line, at)
   const eggs = (roles & (Role.Egg | Role.Yolk | Role.White)) !== 0 ? eggsAt(line, at, amount) : null
   if (eggs !== null) return eggStatement(at, eggs)
-  const told = amount !== null || (word.leads & Leads.Measure) !== 0 || word === the.ditto ? amountOrNameAt(context, at, amount) : null
+  // "large tablespoonful of yeast": lists leave the article out.
+  const leads = line.is(at, Role.Qualifier) && !line.is(at, Role.Vague) ? word.leads | line.at(at + 1).leads : word.leads
+  const told = amount !== null || (leads & Leads.Measure) !== 0 || word === the.ditto ? amountOrNameAt(context, at, amount) : null
   return told === null ? vagueAt(context, at) : withPart(line, told)
 }
 

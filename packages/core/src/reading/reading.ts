@@ -45,7 +45,7 @@ export interface Reading {
   readonly measure: string | null
   /** The thing by its modern name, in the singular. */
   readonly thing: string | null
-  /** `about`, `large`, `small`, `good`, `heaped`, `scant`: a word that shifts the amount. */
+  /** `about`, `large`, `small`, `good`, `heaped`, `rounded`, `level`, `scant`: a word that shifts the amount. */
   readonly qualifier: string | null
   readonly eggs: EggParts | null
   /** What an *equal weight* or an *as much* points at, where the words say it. */

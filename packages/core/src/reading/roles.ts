@@ -1,6 +1,6 @@
 import { Role } from './word.js'
 
-const qualifiers = new Set(['about', 'above', 'below', 'good', 'large', 'small', 'heaped', 'level'])
+const qualifiers = new Set(['about', 'above', 'below', 'good', 'large', 'small', 'heaped', 'rounded', 'level'])
 
 const roleOf: Readonly<Record<string, number>> = {
   article: Role.Article,
@@ -13,6 +13,7 @@ const roleOf: Readonly<Record<string, number>> = {
   large: Role.Qualifier | Role.Describing,
   small: Role.Qualifier | Role.Describing,
   heaped: Role.Qualifier | Role.Describing,
+  rounded: Role.Qualifier | Role.Describing,
   level: Role.Qualifier | Role.Describing,
   describing: Role.Describing,
   adverb: Role.Adverb,

@@ -3,8 +3,9 @@ import { type Amount, amountAt } from './amount.js'
 import type { Line } from './line.js'
 import type { Named } from './lookup.js'
 import type { AmountPart, Range } from './reading.js'
+import { shiftBehind } from './shift.js'
 import { thingAt } from './thing.js'
-import { isFullVessel, unitAt } from './unit.js'
+import { isFullVessel, standardBehind, unitAt } from './unit.js'
 import { addedPart } from './value.js'
 import { lexicon, the } from './vocabulary.js'
 import { mark, Role } from './word.js'
@@ -16,9 +17,9 @@ export interface Stated {
   readonly end: number
   /** The terms of a compound; none where there is one. */
   readonly parts: readonly AmountPart[]
+  /** What a word behind the measure makes of it: *or rather more*, *heaped*. */
+  readonly qualifier: string | null
 }
-
-const orMore = new Set(['more', 'less', 'so', 'thereabouts', 'upwards', 'better', 'above', 'rather', 'something'])
 
 /** Adds what stands behind a measure to its amount: *and a half*, *or two*, *and three ounces*. */
 export function statedAt(line: Line, unit: Named<MeasureWordRow>, amount: Amount): Stated {
@@ -30,7 +31,8 @@ export function statedAt(line: Line, unit: Named<MeasureWordRow>, amount: Amount
     high += added.value
     end = added.end
   }
-  if (line.at(end) === the.or && orMore.has(line.at(end + 1).text)) end += 2
+  const shift = shiftBehind(line, end)
+  if (shift !== null) end = shift.end
   const more = rangeOfMeasures(line, end, unit.row)
   if (more !== null) {
     high = Math.max(high, more.high)
@@ -44,7 +46,8 @@ export function statedAt(line: Line, unit: Named<MeasureWordRow>, amount: Amount
     high += next.high * share
     end = next.end
   }
-  return { unit: unit.row, amount: { low, high }, end: pastNoise(line, end), parts: parts.length > 1 ? parts : [] }
+  const qualifier = shift?.qualifier ?? null
+  return { unit: unit.row, amount: { low, high }, end: pastNoise(line, end), parts: parts.length > 1 ? parts : [], qualifier }
 }
 
 /** *a pint and half a gill*: the half belongs to the gill. */
@@ -56,7 +59,7 @@ function pastNoise(line: Line, at: number): number {
   let end = at
   if (line.is(end, Role.Weight) && line.at(end + 1) !== the.in) end++
   if (line.at(end) === the.full || isFullVessel(line, end)) end++
-  if (line.at(end) !== mark.open) return end
+  if (line.at(end) !== mark.open || standardBehind(line, end) !== null) return end
   for (let close = end + 1; close < end + 9; close++) {
     if (line.at(close) === mark.close) return line.at(close + 1) === the.of ? close + 1 : end
   }
@@ -86,11 +89,14 @@ function smallerAt(line: Line, at: number, unit: MeasureWordRow): (Amount & { un
   if (amount === null || amount.each || amount.qualifier !== null || (!joined && amount.article)) return null
   const smaller = unitAt(line, amount.end)
   if (smaller === null || smaller.row.class !== unit.class || shareOf(smaller.row, unit) === 0) return null
+  // "a pint and half a pint" is one amount, "a pint and a pint" two.
+  if (smaller.row === unit && amount.high >= 1) return null
   return { ...amount, end: smaller.end, unit: smaller.row }
 }
 
 /** How much of a larger measure a smaller one is; 0 where they are not of one chain. */
 function shareOf(smaller: MeasureWordRow, larger: MeasureWordRow): number {
+  if (smaller === larger) return 1
   let share = 1
   let row: MeasureWordRow | null = smaller
   while (row?.within !== undefined && row.parts !== undefined) {

@@ -3,7 +3,7 @@ import type { Line } from './line.js'
 import { longestName, type Named } from './lookup.js'
 import { thingAt } from './thing.js'
 import { the } from './vocabulary.js'
-import { Role } from './word.js'
+import { mark, Role } from './word.js'
 
 const vessels = new Set(
   'mould pan basin bottle jar mug jug dish pot can bowl kettle saucepan stewpan tin cup glass ladle skillet pipkin saucer porringer'.split(
@@ -46,11 +46,30 @@ export function pastQualifiers(line: Line, start: number): { end: number; qualif
   return { end, qualifier, standard }
 }
 
-/** *a pint, wine measure*; *a pound troy*: the standard named behind a measure. */
+/** Words that name a standard only before *measure* or *weight*: an old pint is any pint that is old. */
+const sortsOfMeasure = new Set(['old', 'new', 'dry', 'liquid', 'dutch'])
+/** Standards that are named without *measure* behind them: *a pound troy*. */
+const alone = new Set(['troy', 'avoirdupois', 'imperial', 'winchester'])
+
+/** Skips *by the*, *of*, *in*, *according to* before a standard. */
+function pastBy(line: Line, start: number): number {
+  let at = start
+  if (line.at(at).text === 'according') at++
+  if (line.at(at) === the.by || line.at(at) === the.of || line.at(at) === the.in || line.at(at) === the.to) at++
+  return line.is(at, Role.Determiner) ? at + 1 : at
+}
+
+/** *a pint, wine measure*; *ten pints of wine measure*; *a quart by ale measure*; *a pound troy*; *a pint (Scots measure)*: the standard named behind a measure. */
 export function standardBehind(line: Line, at: number): { standard: string; end: number } | null {
-  const first = line.at(at).text === ',' ? at + 1 : at
-  const word = line.at(first)
-  if ((word.roles & Role.Standard) === 0) return null
-  if (line.at(first + 1).text === 'measure' || line.is(first + 1, Role.Weight)) return { standard: word.text, end: first + 2 }
-  return word.text === 'troy' || word.text === 'avoirdupois' ? { standard: word.text, end: first + 1 } : null
+  const opened = line.at(at) === mark.open
+  const first = pastBy(line, opened || line.at(at) === mark.comma ? at + 1 : at)
+  // "old wine measure" is wine measure.
+  const sort = sortsOfMeasure.has(line.at(first).text) && line.is(first + 1, Role.Standard) ? first + 1 : first
+  const word = line.at(sort)
+  if (!line.is(sort, Role.Standard) && !sortsOfMeasure.has(word.text)) return null
+  const told = line.at(sort + 1).text === 'measure' || line.at(sort + 1).text === 'standard' || line.is(sort + 1, Role.Weight)
+  if (!told && !alone.has(word.text)) return null
+  const end = told ? sort + 2 : sort + 1
+  if (!opened) return { standard: word.text, end }
+  return line.at(end) === mark.close ? { standard: word.text, end: end + 1 } : null
 }

@@ -1,29 +1,28 @@
 /** Senses of measures that are a part or a multiple of a standard: a pottle is half a gallon, but of which gallon? */
 import { noAnswer } from '../error.js'
-import { findMeasure, holds, type MeasureKind, type MeasureRow } from '../tables/index.js'
+import { findMeasure, holds, type MeasureKind, type MeasureRow, type StandardRow } from '../tables/index.js'
 import { candidateCalled, standardsUnder, weighCandidates } from './candidate.js'
 import type { Question, SenseKind } from './sense.js'
 import { senseBy, toldApart } from './standard-sense.js'
 import { isWordFor } from './worded.js'
 
-/** Whether a measure has a sense, then and there, by the standard that a word names. */
-function goesBy(measure: MeasureRow, word: string, { moments, places }: Question['setting']): boolean {
+/** Whether a measure has a sense, then and there, by a standard that meets a test. */
+function isKnown(measure: MeasureRow, { moments, places }: Question['setting'], test: (standard: StandardRow) => boolean): boolean {
   return moments.some(({ year }) =>
     measure.senses.some(
       (row) =>
-        holds(row, year, places) &&
-        standardsUnder(measure, row).some(({ standard }) => isWordFor(word, standard) && holds(standard, year, places)),
+        holds(row, year, places) && standardsUnder(measure, row).some(({ standard }) => test(standard) && holds(standard, year, places)),
     ),
   )
 }
 
-/** *A heaped bushel* is a measure of its own, and so is a Scotch pint out of Scotland. */
+/** *A heaped bushel* is a measure of its own while the law knew it, and so is a Scotch pint out of Scotland. */
 function measureMeant({ measure, reading, setting }: Question): MeasureRow {
   const { qualifier, standard } = reading
   const heaped = qualifier === 'heaped' ? findMeasure(`heaped ${measure!.id}`) : undefined
-  if (heaped) return heaped
+  if (heaped && isKnown(heaped, setting, () => true)) return heaped
   const named = standard ? findMeasure(`${standard} ${measure!.id}`) : undefined
-  return named && !goesBy(measure!, standard!, setting) ? named : measure!
+  return named && !isKnown(measure!, setting, (one) => isWordFor(standard!, one)) ? named : measure!
 }
 
 /** A kind whose measures all rest on standards. */

@@ -15,7 +15,15 @@ const namedStandards: Readonly<Record<string, RegExp>> = {
   troy: /^pound\.troy/,
   avoirdupois: /^pound\.avoirdupois/,
   tower: /^pound\.tower/,
-  apothecary: /^pound\.apothecaries/,
+  apothecary: /^pound\.apothecaries|^gallon\.wine$/,
+  london: /^(?!scots)/,
+  tron: /^pound\.tron/,
+  dutch: /^pound\.(dutch|scots-troy)/,
+  dry: /^gallon\.(corn|us-dry)/,
+  liquid: /^gallon\.(wine|us$)/,
+  // Once there was a new measure, that of 1824.
+  old: /^gallon\.(?!imperial)/,
+  new: /^gallon\.imperial/,
 }
 
 /** Whether a word in front of a measure (*a wine pint*) names a standard; a word that names none at all does not. */

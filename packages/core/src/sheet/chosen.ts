@@ -1,11 +1,11 @@
 /** The senses of a line as the tables have them, or as the user fixed them. */
-import { assess } from '../assess.js'
+import { assess, goodNamed } from '../assess.js'
 import { constant, type Expression, exact, type Unknown, unknown } from '../bands/index.js'
 import { badOption, PottleError } from '../error.js'
 import type { Reading } from '../reading/index.js'
-import { lastPart, type Sense } from '../senses/index.js'
+import { goodIn, lastPart, type Sense } from '../senses/index.js'
 import type { Setting } from '../setting.js'
-import { findGood, findMeasure, type GoodRow } from '../tables/index.js'
+import { findMeasure, type GoodRow } from '../tables/index.js'
 import type { CheckedFixed, CheckedSize } from './fixed.js'
 
 /** What all lines of a sheet share. */
@@ -26,9 +26,10 @@ const unruled = <Value>(value: Value): Ruled<Value> => ({ value, fixes: [] })
 const isLoaf = ({ kind, thing }: Reading): boolean => kind === 'priced' && (thing === 'loaf' || thing === 'roll' || thing === 'manchet')
 
 /** The thing, with the density that the user fixed for it. */
-export function goodFor(reading: Reading, { fixed }: Workshop): Ruled<GoodRow | undefined> {
+export function goodFor(reading: Reading, { fixed, setting }: Workshop): Ruled<GoodRow | undefined> {
   const thing = isLoaf(reading) ? 'bread' : (reading.thing ?? (reading.eggs ? 'egg' : null))
-  const good = thing ? findGood(thing) : undefined
+  const named = goodNamed({ ...reading, thing })
+  const good = named && goodIn(named, setting)
   const name = [good?.id, thing].find((one) => one && fixed.densities.has(one))
   if (!name) return unruled(good)
   const value = fixed.densities.get(name)!
@@ -48,7 +49,7 @@ const byNumber: Sense = { id: 'count', label: 'so many of it', likelihood: 1, qu
 
 function unfixed(reading: Reading, { setting }: Workshop): readonly Sense[] {
   try {
-    return assess(reading, setting, reading.standard ? { standard: reading.standard } : {}).senses
+    return assess(reading, setting).senses
   } catch (error) {
     if (error instanceof PottleError && reading.kind === 'counted' && reading.measure === 'none' && reading.amount) return [byNumber]
     throw error
