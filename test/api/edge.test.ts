@@ -1,12 +1,12 @@
 /** The same app as a fetch handler on workerd, the runtime of edge platforms: the same questions, the same bytes. */
-import { type ChildProcess, spawn } from 'node:child_process'
-import { copyFileSync } from 'node:fs'
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process'
+import { copyFileSync, mkdtempSync } from 'node:fs'
 import { createServer } from 'node:net'
-import { dirname, join } from 'node:path'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { createApp } from '@pottle/api'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { bundle } from './bundle.js'
 import { essence, questions } from './questions.js'
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url))
@@ -24,9 +24,8 @@ const freePort = (): Promise<number> =>
   })
 
 beforeAll(async () => {
-  const bundled = await bundle('apps/api/src/edge.ts', { platform: 'browser', conditions: ['workerd', 'worker', 'browser'] })
-  const folder = dirname(bundled)
-  copyFileSync(bundled, join(folder, 'worker.mjs'))
+  const folder = mkdtempSync(join(tmpdir(), 'pottle-edge-'))
+  execFileSync(process.execPath, [here('../../apps/api/tools/edge.mjs'), join(folder, 'worker.mjs')])
   copyFileSync(here('../../apps/api/deploy/workerd.capnp'), join(folder, 'workerd.capnp'))
   const port = await freePort()
   url = `http://127.0.0.1:${port}`
