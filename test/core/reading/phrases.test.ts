@@ -130,7 +130,19 @@ describe('counts', () => {
     ['a leg of young pork', 1, 'none', 'leg of pork'],
     ['two bay leaves', 2, 'none', 'bay leaf'],
     ['an old cock', 1, 'none', 'cock'],
+    ['a hundred of eggs', 100, 'none', 'egg', { tale: 'hundred', eggs: { whole: 100, yolks: 0, whites: 0 } }],
+    ['half a hundred walnuts', 50, 'none', 'walnut', { tale: 'hundred' }],
+    ['a quarter of a hundred of oysters', 25, 'none', 'oyster', { tale: 'hundred' }],
+    ['two great hundreds of oranges', 200, 'none', 'orange', { tale: 'long hundred' }],
+    ['a hundred of sugar', 1, 'hundred', 'sugar', { kind: 'measured' }],
+    ['a hundred pounds of sugar', 100, 'pound', 'sugar'],
+    ['a hundred weight of sugar', 1, 'hundredweight', 'sugar'],
   ])
+})
+
+test('a number told to the last one is no tale', () => {
+  expect(readPhrase('two hundred and fifty eggs').tale).toBeUndefined()
+  expect(readPhrase('two hundred eggs').tale).toBeUndefined()
 })
 
 describe('standards, alternatives, and things that share an amount', () => {

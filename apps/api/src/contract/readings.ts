@@ -24,6 +24,7 @@ export const FoundMeasure = named(
     things: z.array(z.string()).optional().describe('Every thing that the amount is stated of, where there are several.'),
     each: z.boolean().optional().describe('True where the amount holds for each of the things.'),
     standard: z.string().optional().describe('The standard that the words name: `wine`, `troy`.'),
+    tale: z.string().optional().describe('The number word that the things are told by, which may have meant more than it says: `hundred`.'),
     contradiction: z.string().optional().describe("Why the words can't all be true; no figure is then given for them."),
   }),
 )

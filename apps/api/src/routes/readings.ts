@@ -3,7 +3,23 @@ import { z } from 'zod'
 import { ReadingRequest, ReceiptReading } from '../contract/index.js'
 import { route } from '../http/route.js'
 
-function found({ start, end, phrase, kind, amount, measure, thing, qualifier, eggs, part, things, each, standard, contradiction }: Found) {
+function found({
+  start,
+  end,
+  phrase,
+  kind,
+  amount,
+  measure,
+  thing,
+  qualifier,
+  eggs,
+  part,
+  things,
+  each,
+  standard,
+  tale,
+  contradiction,
+}: Found) {
   return {
     start,
     end,
@@ -18,6 +34,7 @@ function found({ start, end, phrase, kind, amount, measure, thing, qualifier, eg
     ...(things === undefined ? {} : { things: [...things] }),
     ...(each === undefined ? {} : { each }),
     ...(standard === undefined ? {} : { standard }),
+    ...(tale === undefined ? {} : { tale }),
     ...(contradiction === undefined ? {} : { contradiction }),
   }
 }

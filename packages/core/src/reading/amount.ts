@@ -11,6 +11,8 @@ export interface Amount extends Range {
   readonly article: boolean
   readonly each: boolean
   readonly qualifier: string | null
+  /** The number word that things are told by, which may have meant more than it says. */
+  readonly tale: string | null
 }
 
 /** *good*, *large* and *small* stand behind their number; before it they belong to what went before: *shred small, a pound of*. */
@@ -54,20 +56,21 @@ export function amountAt(line: Line, at: number): Amount | null {
   if (before === null) return null
   const { each } = before
   const { start, qualifier } = sideBefore(line, at, before.qualifier)
-  if (before.bare) return { low: 1, high: 1, start, end: before.end, article: true, each, qualifier }
+  if (before.bare) return { low: 1, high: 1, start, end: before.end, article: true, each, qualifier, tale: null }
   const between = line.at(before.end) === the.between || line.at(before.end) === the.from
   const first = valueAt(line, between ? before.end + 1 : before.end)
-  if (first === null) return each ? { low: 1, high: 1, start, end: before.end, article: false, each, qualifier } : null
+  if (first === null) return each ? { low: 1, high: 1, start, end: before.end, article: false, each, qualifier, tale: null } : null
   const second = first.article ? null : (listTail(line, first.end) ?? rangeEnd(line, first.end, between))
   // "from a fowl" is no range.
   if (second === null && between) return null
   if (second === null) {
-    const { value, end, article } = first
-    return { low: value, high: value, start, end, article, each, qualifier }
+    const { value, end, article, tale } = first
+    return { low: value, high: value, start, end, article, each, qualifier, tale }
   }
   const low = first.value * sharedScore(line, first.value, second)
   const high = second.value
-  return { low: Math.min(low, high), high: Math.max(low, high), start, end: second.end, article: false, each, qualifier }
+  const { end, tale } = second
+  return { low: Math.min(low, high), high: Math.max(low, high), start, end, article: false, each, qualifier, tale }
 }
 
 interface Lead {

@@ -35,6 +35,12 @@ export function orMore(line: Line, end: number): Value | null {
   return more === null || line.at(more.end).measure !== null || thingAt(line, more.end, false) !== null ? null : more
 }
 
+/** *a hundred of sugar*: of what is not told one by one, a hundred is a weight. */
+function byHundred({ start, low, high, qualifier, tale }: Amount, { name, end }: Thing): Statement {
+  const face = tale === 'thousand' ? 1000 : 100
+  return statement('measured', start, end, { amount: { low: low / face, high: high / face }, measure: tale, thing: name, qualifier })
+}
+
 /** A plain count of things: *four lemons*, *half a nutmeg*, *an onion or two*, *a leg of veal*. */
 export function countedAt({ line }: Context, amount: Amount): Statement | null {
   const { start } = amount
@@ -51,7 +57,7 @@ export function countedAt({ line }: Context, amount: Amount): Statement | null {
     // A cut is counted with its beast: *a leg of pork*; *a leg* alone is not.
     if (!name.includes(' of ')) return null
   } else if (piece !== null) end++
-  else if (thing.row.count === undefined && !isPlural(line, amount, thing)) return null
+  else if (thing.row.count === undefined && !isPlural(line, amount, thing)) return amount.tale === null ? null : byHundred(amount, thing)
   const more = orMore(line, end)
   const high = more?.value ?? amount.high
   end = more?.end ?? end
@@ -61,6 +67,7 @@ export function countedAt({ line }: Context, amount: Amount): Statement | null {
     thing: name,
     qualifier: qualifierOf(line, amount),
     each,
+    tale: amount.tale,
   })
 }
 

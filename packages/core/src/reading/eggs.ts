@@ -25,6 +25,7 @@ export interface EggsFound {
   /** Whether the words speak of yolks or whites at all. */
   readonly parted: boolean
   readonly qualifier: string | null
+  readonly tale: string | null
   /** Why the words can't all be true. */
   readonly contradiction: string | null
   readonly end: number
@@ -107,6 +108,7 @@ function settle(line: Line, start: number, tally: Tally, amount: Amount): EggsFo
     thing: tally.thing,
     parted: spoken,
     qualifier: amount.qualifier,
+    tale: amount.tale,
     contradiction,
     end: line.at(end) === mark.close ? end + 1 : end,
   }

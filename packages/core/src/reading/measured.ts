@@ -120,7 +120,7 @@ function bareAmount(line: Line, start: number): Amount | null {
   if (line.is(start - 1, Role.Determiner | Role.Vague | Role.Qualifier | Role.Cardinal)) return null
   const plural = line.text[line.end(unit.end - 1) - 1] === 's'
   if (unit.row.class !== 'money' && (plural || line.at(unit.end) !== the.of)) return null
-  return { low: 1, high: 1, start, end: start, article: false, each: false, qualifier: null }
+  return { low: 1, high: 1, start, end: start, article: false, each: false, qualifier: null, tale: null }
 }
 
 /** *four of vinegar*, *two ditto of ketchup*: the measure is that of the statement before. */

@@ -170,9 +170,17 @@ function isAsAhead(line: Line, at: number): boolean {
   return false
 }
 
-function eggStatement(start: number, { amount, eggs, thing, parted, qualifier, contradiction, end }: EggsFound): Statement {
+function eggStatement(start: number, { amount, eggs, thing, parted, qualifier, tale, contradiction, end }: EggsFound): Statement {
   const parts = contradiction === null ? eggs : null
-  return statement(parted ? 'eggparts' : 'counted', start, end, { amount, measure: 'none', thing, eggs: parts, qualifier, contradiction })
+  return statement(parted ? 'eggparts' : 'counted', start, end, {
+    amount,
+    measure: 'none',
+    thing,
+    eggs: parts,
+    qualifier,
+    tale,
+    contradiction,
+  })
 }
 
 /** *a few cloves*, *some blades of mace*; in a short phrase *a little salt* too. */

@@ -62,6 +62,8 @@ export interface Reading {
   readonly implied?: boolean
   /** Words that say of what kind the thing is, in modern spelling: `brown`, `white`. */
   readonly describing?: readonly string[]
+  /** The number word that the things are told by: `hundred`. The amount is in ones all the same. */
+  readonly tale?: string
   /** Which part of the thing: `juice`, `rind`, `crumb`. */
   readonly part?: string
   /** The terms of a compound; `amount` is their sum in the first measure, or the first term alone where their ratio was never fixed. */

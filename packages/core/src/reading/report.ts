@@ -42,6 +42,7 @@ export function addDetails(read: Mutable<Reading>, one: Statement, line: Line): 
   if (one.each) read.each = true
   if (one.implied) read.implied = true
   if (one.standard !== null) read.standard = one.standard
+  if (one.tale !== null) read.tale = one.tale
   if (one.part !== null) read.part = one.part
   if (one.parts !== null) read.parts = one.parts
   if (one.heat !== null) read.heat = one.heat

@@ -17,6 +17,8 @@ export interface Statement {
   readonly each: boolean
   readonly implied: boolean
   readonly standard: string | null
+  /** The number word that things are told by. */
+  readonly tale: string | null
   readonly part: string | null
   readonly parts: readonly AmountPart[] | null
   readonly minutes: Range | null
@@ -65,6 +67,7 @@ export function statement(kind: ReadingKind, start: number, end: number, known: 
     each: known.each ?? false,
     implied: known.implied ?? false,
     standard: known.standard ?? null,
+    tale: known.tale ?? null,
     part: known.part ?? null,
     parts: known.parts ?? null,
     minutes: known.minutes ?? null,

@@ -8,9 +8,11 @@ export interface Value {
   readonly end: number
   /** It was a bare *a* or *an*, which counts only before a word that can be counted. */
   readonly article: boolean
+  /** The number word that things are told by, which may have meant more than it says: `hundred`, `long hundred`. */
+  readonly tale: string | null
 }
 
-const counted = (value: number, end: number): Value => ({ value, end, article: false })
+const counted = (value: number, end: number, tale: string | null = null): Value => ({ value, end, article: false, tale })
 
 /** Skips *of a* and *of an* behind a part: *three quarters of a*. */
 function pastOfArticle(line: Line, at: number): number {
@@ -38,7 +40,8 @@ function halfAt(line: Line, at: number): Value {
   const half = line.value(at)
   let next = at + 1
   if (line.is(next, Role.Article)) next++
-  if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight) return counted(half * line.value(next), pastOf(line, next + 1))
+  if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight)
+    return counted(half * line.value(next), pastOf(line, next + 1), taleAt(line, next))
   if (line.is(next, Role.Part)) return counted(half * line.value(next), pastOfArticle(line, next + 1))
   if (next > at + 1) return counted(half, next)
   return counted(half, pastOfArticle(line, next))
@@ -50,18 +53,40 @@ const pastOf = (line: Line, at: number): number => (line.at(at) === the.of ? at 
 function partAt(line: Line, at: number, share: number): Value | null {
   const value = share * line.value(at)
   const end = pastOfArticle(line, at + 1)
+  if (line.is(end, Role.Collective) && line.at(end + 1) !== the.weight)
+    return counted(value * line.value(end), pastOf(line, end + 1), taleAt(line, end))
   if (end > at + 1 || line.at(at + 1).measure !== null || line.at(at + 1) === the.the) return counted(value, end)
   const ofWhole = line.at(at + 1) === the.of && (line.is(at + 2, Role.Determiner) || line.at(at + 2).measure !== null)
   return ofWhole ? counted(value, at + 2) : null
 }
 
+/** A hundred *of* things may be more than a hundred things. */
+const taleAt = (line: Line, at: number): string | null =>
+  line.at(at) === the.hundred || line.at(at) === the.thousand ? line.at(at).text : null
+
+/** Words before *hundred* that settle how many it is. */
+const hundreds: Readonly<Record<string, string>> = {
+  long: 'long hundred',
+  great: 'long hundred',
+  short: 'short hundred',
+  small: 'short hundred',
+}
+
+/** *a long hundred*, *two great hundreds*; null where the words are others. */
+function settledHundredAt(line: Line, at: number, times: number): Value | null {
+  const tale = line.at(at + 1) === the.hundred && line.at(at + 2) !== the.weight ? hundreds[line.at(at).text] : undefined
+  return tale === undefined ? null : counted(times * line.value(at + 1), pastOf(line, at + 2), tale)
+}
+
 function collectiveAt(line: Line, at: number, times: number): Value {
   let value = times * line.value(at)
   let end = at + 1
+  if (line.at(end) === the.of) return counted(value, end + 1, taleAt(line, at))
   const more = addedPart(line, end)
   if (more !== null && line.at(more.end).measure === null) {
     value += more.value * line.value(at)
     end = more.end
+    if (line.at(end) === the.of) return counted(value, end + 1, taleAt(line, at))
   } else if (line.at(end) === the.and && line.is(end + 1, Role.Cardinal)) {
     const rest = tensAt(line, end + 1)
     value += rest.value
@@ -88,6 +113,8 @@ function cardinalAt(line: Line, at: number): Value {
   const value = line.value(at)
   const next = at + 1
   if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight) return collectiveAt(line, next, value)
+  const settled = settledHundredAt(line, next, value)
+  if (settled !== null) return settled
   if (value < 1) return counted(value, Math.max(pastOfArticle(line, next), pastOf(line, next)))
   if (line.at(next) === the.half && !isHalfCoin(line, next)) {
     const half = halfAt(line, next)
@@ -121,11 +148,13 @@ export function valueAt(line: Line, at: number): Value | null {
   const next = at + 1
   if (line.is(next, Role.Half) && !isHalfCoin(line, next)) return halfAt(line, next)
   if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight) return collectiveAt(line, next, 1)
+  const settled = settledHundredAt(line, next, 1)
+  if (settled !== null) return settled
   if (line.is(next, Role.Part)) {
     const part = partAt(line, next, 1)
     if (part !== null) return part
   }
-  return { value: 1, end: next, article: true }
+  return { value: 1, end: next, article: true, tale: null }
 }
 
 /** *or two*, *to eight*, *- 8*: the high end of a range, or null. */

@@ -80,6 +80,7 @@ const names = [
   'another',
   'time',
   'hundred',
+  'thousand',
   'night',
   'thickness',
   'consistency',
