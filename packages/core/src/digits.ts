@@ -1,11 +1,22 @@
-/** Powers of ten that a double holds exactly, by their exponent. */
-const powers = Array.from({ length: 23 }, (_, exponent) => Number(`1e${exponent}`))
+/** The least and the greatest power of ten that a number may have here; those from 0 to 22 are exact as doubles. */
+const [least, greatest] = [-9, 22]
+const powers = Array.from({ length: greatest - least + 1 }, (_, i) => Number(`1e${i + least}`))
+const power = (exponent: number): number => powers[exponent - least]!
 
-/** The power of ten of the first digit: 2 for 473. Corrected, since a logarithm may fall on the wrong side of a power by its last bit. */
+/** The power of ten of the first digit: 2 for 473. Kitchen numbers are near 1, so that a few steps find it sooner than a logarithm would. */
 function magnitude(size: number): number {
-  const guess = Math.floor(Math.log10(size))
-  if (10 ** guess > size) return guess - 1
-  return 10 ** (guess + 1) <= size ? guess + 1 : guess
+  let exponent = 0
+  while (power(exponent + 1) <= size) exponent++
+  while (power(exponent) > size) exponent--
+  return exponent
+}
+
+/** Whether a size is well within the powers above. */
+const isUsual = (size: number): boolean => size >= 1e-9 && size < 1e20
+
+/** The largest power of ten that is no larger than a number above zero: 100 for 473. */
+export function powerBelow(x: number): number {
+  return isUsual(x) ? power(magnitude(x)) : 10 ** Math.floor(Math.log10(x))
 }
 
 /**
@@ -18,8 +29,8 @@ function magnitude(size: number): number {
 export function toDigits(x: number, digits: number): number {
   const size = Math.abs(x)
   // Outside of these, the powers of ten below are no longer exact.
-  if (!(size >= 1e-9 && size < 1e20)) return Number(x.toPrecision(digits))
+  if (!isUsual(size)) return Number(x.toPrecision(digits))
   const places = digits - 1 - magnitude(size)
-  const power = powers[Math.abs(places)]!
-  return places >= 0 ? Math.round(x * power) / power : Math.round(x / power) * power
+  const shift = power(Math.abs(places))
+  return places >= 0 ? Math.round(x * shift) / shift : Math.round(x / shift) * shift
 }

@@ -1,5 +1,5 @@
 import type { Band } from '../bands/index.js'
-import { toDigits } from '../digits.js'
+import { powerBelow, toDigits } from '../digits.js'
 import { exactRatio, type ModernUnitRow, modernUnits } from '../tables/index.js'
 import { inFractions } from './fraction.js'
 
@@ -14,7 +14,7 @@ export interface Rounded {
 
 /** The largest of 1, 2 or 5 times a power of ten that is no larger than `x`. */
 function niceBelow(x: number): number {
-  const power = 10 ** Math.floor(Math.log10(x))
+  const power = powerBelow(x)
   const lead = x / power
   return (lead >= 5 ? 5 : lead >= 2 ? 2 : 1) * power
 }
@@ -60,8 +60,14 @@ export function roundForKitchen(unit: ModernUnitRow, band: Band): Rounded {
   return { value, shift, outside: value < band.low || value > band.high }
 }
 
+/** A number as British books print it, with commas between thousands from five figures on. */
+function inFigures(value: number): string {
+  if (value < 10_000) return String(value)
+  // The locale's own way takes as long as all the rest of an answer, and most such numbers are whole.
+  return Number.isSafeInteger(value) ? String(value).replace(/\B(?=(?:\d{3})+$)/g, ',') : value.toLocaleString('en-GB')
+}
+
 /** A number as a cook reads it: `8`, `2¼`, `1.95`; fractions where the unit is divided into them. */
 export function kitchenNumber(unit: ModernUnitRow, value: number): string {
-  if (!divisible.has(unit.id) && !Number.isInteger(value)) return inFractions(value)
-  return value >= 10_000 ? value.toLocaleString('en-GB') : String(value)
+  return divisible.has(unit.id) || Number.isInteger(value) ? inFigures(value) : inFractions(value)
 }
