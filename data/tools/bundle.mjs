@@ -2,14 +2,13 @@
 // and a page that uses one table carries only that one.
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
+import { camel } from './names.mjs'
 import { tables } from './tables.mjs'
 
 const data = new URL('../', import.meta.url)
 const rows = new URL('../../packages/core/src/tables/rows/', import.meta.url)
 
 mkdirSync(rows, { recursive: true })
-/** `wheat-prices` is the file, `wheatPrices` the constant. */
-const camel = (name) => name.replace(/-([a-z])/g, (_, letter) => letter.toUpperCase())
 
 const written = new Set()
 const write = (name, text) => {
@@ -23,6 +22,12 @@ for (const [name, type] of Object.entries(tables)) {
   const json = readFileSync(new URL(`${name}.json`, data), 'utf8').trim()
   write(name, `import type { ${type} } from '../schema/index.js'\n\nexport const ${camel(name)}: readonly ${type}[] = ${json}\n`)
 }
+// The short forms alone, for who names sources and does not describe them: a quarter of the table.
+const shorts = JSON.parse(readFileSync(new URL('sources.json', data), 'utf8')).map(({ id, custom }) => [id, custom.short])
+write(
+  'short-sources',
+  `export const shortSources: Readonly<Record<string, string>> = ${JSON.stringify(Object.fromEntries(shorts), null, 2)}\n`,
+)
 const { version } = JSON.parse(readFileSync(new URL('package.json', data), 'utf8'))
 write('version', `export const dataset: string = '${version}'\n`)
 

@@ -1,4 +1,4 @@
-import { type Citation, findSource, type SourceRow } from '../tables/index.js'
+import { type Citation, type SourceRow, shortSources } from '../tables/index.js'
 
 type Person = NonNullable<SourceRow['author']>[number]
 
@@ -16,13 +16,12 @@ export function yearOf(source: SourceRow): number | undefined {
  * @example citeShort({ id: 'digby-1669', at: 'p. 3' })   // 'Digby, Closet Opened (1669), p. 3'
  */
 export function citeShort({ id, at }: Citation): string {
-  const source = findSource(id)
-  const short = source?.custom.short ?? id
+  const short = Object.hasOwn(shortSources, id) ? shortSources[id]! : id
   return at && !short.endsWith(at) ? `${short}, ${at}` : short
 }
 
 const ordinals: Readonly<Record<string, string>> = { one: 'st', two: 'nd', few: 'rd', other: 'th' }
-const english = new Intl.PluralRules('en', { type: 'ordinal' })
+const english = /* @__PURE__ */ new Intl.PluralRules('en', { type: 'ordinal' })
 
 /** `3` and `3rd` are both written in the tables. */
 function ordinal(edition: string): string {

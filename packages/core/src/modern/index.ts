@@ -1,6 +1,7 @@
 export { type Cracked, crack, type EggCount, eggOf, type OwnEgg, sayEggs, sayParts, some } from './crack.js'
 export { modernEggs } from './eggs.js'
+export { findUnit, unitIds } from './find-unit.js'
 export { inFractions } from './fraction.js'
 export { inModernUnits, type ModernValue } from './modern.js'
 export { kitchenNumber, type Rounded, roundForKitchen } from './rounding.js'
-export { findUnit, type ModernUnit, unitIds, unitsOf } from './units.js'
+export { type ModernUnit, unitsOf } from './units.js'

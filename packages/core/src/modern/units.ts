@@ -17,13 +17,3 @@ for (const unit of units) byQuantity.set(unit.row.quantity, [...(byQuantity.get(
 export function unitsOf(quantity: Quantity): readonly ModernUnit[] {
   return byQuantity.get(quantity) ?? []
 }
-
-const byId = new Map(modernUnits.map((row) => [row.id, row]))
-
-export function findUnit(id: string): ModernUnitRow | undefined {
-  return byId.get(id)
-}
-
-export function unitIds(): readonly string[] {
-  return [...byId.keys()]
-}

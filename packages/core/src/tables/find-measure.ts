@@ -1,0 +1,10 @@
+import { byName } from './index-rows.js'
+import { measures } from './rows/measures.js'
+import type { MeasureRow } from './schema/index.js'
+
+const index = byName(measures)
+
+/** A weight, capacity or count by its modern name or a listed spelling; undefined where the tables have none. */
+export function findMeasure(name: string): MeasureRow | undefined {
+  return index.get(name)
+}

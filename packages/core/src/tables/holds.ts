@@ -1,0 +1,11 @@
+import type { Dated } from './schema/index.js'
+
+/** Whether a year lies in a span, both ends included. What has no span holds always. */
+export function inYears(years: Dated['years'], year: number): boolean {
+  return !years || (years[0] <= year && year <= years[1])
+}
+
+/** Whether a row holds in a year and a chain of places (the nearest first). */
+export function holds({ years, place }: Dated, year: number, places: readonly string[]): boolean {
+  return inYears(years, year) && (!place || places.includes(place))
+}
