@@ -87,7 +87,7 @@ const weighed: readonly [good: string, food: string, grams: number, measure: num
   ['banana', '09040 Bananas, raw', 150, cup],
   ['tamarind', '09322 Tamarinds, raw', 120, cup],
   ['mussels', '15164 Mollusks, mussel, blue, raw', 150, cup],
-  ['roe', '15012 Fish, caviar, granular', 16, tbsp],
+  ['caviar', '15012 Fish, caviar, granular', 16, tbsp],
   ['baking-powder', '18369 Leavening agents, baking powder', 4.6, tsp],
 ]
 
