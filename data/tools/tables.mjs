@@ -32,7 +32,6 @@ export const tables = {
   eggs: 'SizedRow',
   'egg-parts': 'EggPartsRow',
   'egg-classes': 'EggClassRow',
-  'egg-tales': 'EggTaleRow',
   'egg-customs': 'EggCustomRow',
   'egg-sizes': 'EggSizeRow',
   comparisons: 'ComparisonRow',

@@ -94,7 +94,7 @@ function keyOf(reading: Reading, checked: CheckedOptions): string {
   const { setting, coverage, quantity, standard } = checked
   const { kind, measure, thing, qualifier } = reading
   const { ratio } = numberOf(reading.amount)
-  const said = `${kind}|${measure}|${thing}|${qualifier}|${reading.standard ?? ''}|${reading.part ?? ''}|${reading.describing ?? ''}|${ratio}`
+  const said = `${kind}|${measure}|${thing}|${qualifier}|${reading.standard ?? ''}|${reading.part ?? ''}|${reading.tale ?? ''}|${reading.describing ?? ''}|${ratio}`
   return `${said}|${eggsSaid(reading)}|${setting.year}|${setting.places[0]}|${coverage}|${quantity ?? ''}|${standard ?? ''}`
 }
 

@@ -1,4 +1,15 @@
-import { coins, comparisons, eggs, type MeasureWordRow, measures, type ThingWordRow, things, vessels, words } from '../tables/index.js'
+import {
+  coins,
+  comparisons,
+  eggs,
+  type MeasureWordRow,
+  measures,
+  numbers,
+  type ThingWordRow,
+  things,
+  vessels,
+  words,
+} from '../tables/index.js'
 
 /** A row of names that readings may meet. */
 export type NameRow = MeasureWordRow | ThingWordRow
@@ -52,6 +63,11 @@ const birdEggs: readonly ThingWordRow[] = eggs.slice(1).map(({ id, names }) => {
 /** The names of things that are eggs, whoever laid them. */
 export const eggNames: ReadonlySet<string> = new Set(['egg', ...birdEggs.map(({ label }) => label)])
 
+const numberWords = new Set(numbers.flatMap(({ id, names }) => [id, ...names]))
+
+/** Dozens and hundreds are read as numbers; a mease and a cade are words for so many of a thing. */
+const isNumber = (name: string): boolean => name.split(/[ -]/).some((word) => numberWords.has(word))
+
 /** Every name: the vocabulary of reading first, then what the tables of measures, vessels, coins and sizes add to it. */
 export function allNames(): NameRow[] {
   const known = new Map(words.map((row) => [`${row.class}:${row.label}`, row]))
@@ -71,6 +87,13 @@ export function allNames(): NameRow[] {
     ...fromTable(
       measures.filter(({ kind }) => kind === 'capacity'),
       'capacity',
+      known,
+    ),
+    ...fromTable(
+      measures
+        .filter(({ kind, id }) => kind === 'count' && !isNumber(id))
+        .map((row) => ({ ...row, names: row.names.filter((name) => !isNumber(name)) })),
+      'piece',
       known,
     ),
     ...fromTable(vessels, 'cup', known),

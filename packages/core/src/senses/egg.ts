@@ -1,16 +1,16 @@
 /** Eggs, in grams without the shell: how heavy an egg was, by bird and date, and how much of it is white and yolk. */
 
-import { exact, spread, times, unknown, type Weighted } from '../bands/index.js'
+import { spread, times, unknown, type Weighted } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
 import { modernEggs } from '../modern/index.js'
 import type { EggParts, Reading } from '../reading/index.js'
-import { type EggPartsRow, type EggTaleRow, eggCustoms, eggSizes, eggTales, type SizedRow, type SpellRow } from '../tables/index.js'
+import { type EggPartsRow, eggCustoms, eggSizes, type SizedRow, type SpellRow } from '../tables/index.js'
 import { type Batch, batchOf } from './egg-batch.js'
 import { eggsInPan, isEggs, weighedLikeEggs } from './egg-scale.js'
 import { contentsOf, eggOf, findEgg, partsOf } from './egg-weight.js'
-import { keyOf } from './name.js'
 import type { Question, Sense, SenseKind } from './sense.js'
 import { insisted, sayFactor, stepFor, type Weighed, weighSpells } from './spell.js'
+import { saysPlainly, type Told, taleOf, toldBy } from './told.js'
 
 const one = { low: 1, best: 1, high: 1 }
 
@@ -53,35 +53,29 @@ function counted({ reading, setting }: Question): readonly Sense[] {
   return weighSpells(bird.spells, setting).map((spelled) => senseOf(bird, spelled, reading, batch))
 }
 
-const tales = new Map<string, EggTaleRow[]>()
-for (const row of eggTales) for (const key of row.names.map(keyOf)) tales.set(key, [...(tales.get(key) ?? []), row])
-
-/** The numbers that a measure counts eggs by: `dozen`, `hundred`; none for a plain count. */
-function talesOf({ measure }: Reading): readonly EggTaleRow[] {
-  return (measure && tales.get(keyOf(measure))) || []
-}
-
 /** A hundred of eggs is six score by the custom of the trade, or five score. */
-function byTale(question: Question, rows: readonly EggTaleRow[]): readonly Sense[] {
-  const reading = { ...question.reading, eggs: null, amount: question.reading.amount ?? { low: 1, high: 1 } }
-  return weighSpells(rows, question.setting).flatMap(({ row, weight }) => {
-    const step = stepFor(row, { low: row.eggs, best: row.eggs, high: row.eggs }, 'count')
-    return counted({ ...question, reading }).map((sense) => ({
+function byTale(question: Question, tales: readonly Told[]): readonly Sense[] {
+  const { reading } = question
+  const inOnes = reading.tale === undefined ? { ...reading, eggs: null, amount: reading.amount ?? { low: 1, high: 1 } } : reading
+  const senses = counted({ ...question, reading: inOnes })
+  if (saysPlainly(tales)) return senses
+  return tales.flatMap(({ id, label, each, likelihood, step }) =>
+    senses.map((sense) => ({
       ...sense,
-      id: `${sense.id}.${row.id}`,
-      label: `${sense.label}; ${row.label}`,
-      likelihood: sense.likelihood * weight,
-      value: times(sense.value, unknown(`tale:${row.id}`, exact(row.eggs))),
+      id: `${sense.id}.${id}`,
+      label: `${sense.label}; ${label}`,
+      likelihood: sense.likelihood * likelihood,
+      value: times(sense.value, each),
       steps: [step, ...sense.steps],
-    }))
-  })
+    })),
+  )
 }
 
 function everySense(question: Question): readonly Sense[] {
   const pan = eggsInPan(question.reading)
   if (pan) return weighedLikeEggs(question, pan)
-  const rows = talesOf(question.reading)
-  return rows.length > 0 ? byTale(question, rows) : counted(question)
+  const tales = toldBy(question)
+  return tales.length > 0 ? byTale(question, tales) : counted(question)
 }
 
 const wholeEggs = { whole: 1, yolks: 0, whites: 0 }
@@ -98,8 +92,8 @@ const toWeighted = ({ likelihood, value }: Sense): Weighted => ({ weight: likeli
 export const egg: SenseKind = {
   name: 'egg',
   answers: ({ reading }) => {
-    const taled = talesOf(reading).length > 0 && findEgg(reading.thing ?? '') !== undefined
-    return taled || isEggs(reading) || eggsInPan(reading) !== undefined
+    const told = taleOf(reading) !== undefined && findEgg(reading.thing ?? '') !== undefined
+    return told || isEggs(reading) || eggsInPan(reading) !== undefined
   },
   senses: (question) =>
     insisted(

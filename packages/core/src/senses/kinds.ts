@@ -10,6 +10,7 @@ import { loaf } from './loaf.js'
 import { pennyworth } from './pennyworth.js'
 import { piece, unknownPiece } from './piece.js'
 import type { Question, SenseKind } from './sense.js'
+import { tale } from './tale.js'
 import { tally } from './tally.js'
 import { time } from './time.js'
 import { vessel } from './vessel.js'
@@ -24,6 +25,7 @@ const kinds: readonly SenseKind[] = [
   loaf,
   pennyworth,
   egg,
+  tale,
   coin,
   comparison,
   piece,

@@ -26,15 +26,6 @@ export interface EggClassRow extends Attested, Spread {
   readonly until?: number
 }
 
-/** A number that eggs were counted by: the hundred of six score. */
-export interface EggTaleRow extends Attested, Dated {
-  readonly id: string
-  readonly label: string
-  readonly names: readonly string[]
-  readonly eggs: number
-  readonly likelihood?: number
-}
-
 /** What cooks did with eggs that a receipt does not say. */
 export interface EggCustomRow extends Attested, Dated {
   readonly id: string
