@@ -15,5 +15,11 @@ export default defineConfig({
       { find: /^@core\/(.*)$/, replacement: source('packages/core/src/$1/index.ts') },
     ],
   },
-  test: { include: ['test/**/*.test.ts'], exclude: ['test/bench/**'] },
+  test: {
+    include: ['test/**/*.test.ts'],
+    exclude: ['test/bench/**'],
+    // These catch what hangs; a slow machine is no fault.
+    testTimeout: 30_000,
+    hookTimeout: 60_000,
+  },
 })
