@@ -26,7 +26,7 @@ function told(sense: Sense, { id, label, each, likelihood, step }: Told): Sense 
 /**
  * Whole things told by the hundred and its like, by their weight where the tables know it, else by their number.
  *
- * @example convert('six score herrings', { year: 1500 }).value.best   // 120
+ * @example convert('a hundred of oranges', { year: 1700 }).value.best   // 15600
  */
 export const tale: SenseKind = {
   name: 'tale',
