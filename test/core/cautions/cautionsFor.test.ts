@@ -144,6 +144,10 @@ describe('the words of a receipt', () => {
     expect(ids({ text: 'Beat six goose eggs with a little flour.' })).toEqual(ids({ things: ['egg'] }))
   })
 
+  test('name no blood where something is blood-warm', () => {
+    expect(ids({ text: 'Let the water be blood-warm.' })).toEqual(ids({ text: 'Let the water be warm.' }))
+  })
+
   test('must name a thing from end to end', () => {
     expect(ids({ text: 'Stir in the fresh butter and leave the pan.' })).toEqual([])
     expect(ids({ text: 'They ruefully led the party; many yewers came.' })).toEqual([])

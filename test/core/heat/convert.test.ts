@@ -1,4 +1,4 @@
-import { convert, PottleError } from '@pottle/core'
+import { convert, findHeat, liquidHeat, PottleError, sugarHeight } from '@pottle/core'
 import { describe, expect, it } from 'vitest'
 
 describe('heats as temperatures of a conversion', () => {
@@ -27,5 +27,42 @@ describe('heats as temperatures of a conversion', () => {
   it('is asked for in one unit, and refuses a mass', () => {
     expect(convert('a moderate oven', { year: 1860, to: 'gas-mark' }).modern).toHaveLength(1)
     expect(() => convert('a moderate oven', { year: 1860, to: 'g' })).toThrow(PottleError)
+  })
+})
+
+describe('heights of sugar and warmths of liquids', () => {
+  it.each([
+    ['boil it to a candy height', 1672, sugarHeight('candy height', 1672).value],
+    ['boil your sugar till it feathers', 1761, sugarHeight('feather', 1761).value],
+    ['milk-warm', 1690, liquidHeat('milk-warm').value],
+    ['something more than blood-warm', 1736, liquidHeat('something more than blood-warm').value],
+    ['scalding hot', 1800, liquidHeat('scalding hot').value],
+  ])('%s in %i is a temperature of no oven', (phrase, year, { best }) => {
+    const { value, modern, senses } = convert(phrase, { year })
+    expect(value).toMatchObject({ quantity: 'temperature', unit: 'degC' })
+    expect(value.best).toBeCloseTo(best, 1)
+    expect(modern.map(({ unit }) => unit)).toEqual(['degC', 'degF'])
+    expect(senses[0]?.steps.length).toBe(1)
+  })
+
+  it('weighs what a name meant in a span of years', () => {
+    const { senses } = convert('boil it to caramel', { year: '1880/1910' })
+    expect(senses.map(({ id }) => id).sort()).toEqual(['sugar.caramel', 'sugar.clear-caramel'])
+  })
+
+  it('reads what the oven grammar reads, in the same degrees', () => {
+    for (const phrase of [
+      'something slower than for bread',
+      'not so hot as for manchet',
+      'an oven that will not brown paper',
+      '180 degrees C',
+    ])
+      expect(convert(phrase, { year: 1700 }).value.best).toBeCloseTo(findHeat(phrase, { year: 1700 }).value.best, 0)
+  })
+
+  it('takes degrees without a scale for Fahrenheit, and says so', () => {
+    const { value, notes } = findHeat('an oven of 350 degrees')
+    expect(value.best).toBeCloseTo(176.7, 1)
+    expect(notes.join()).toContain('Fahrenheit')
   })
 })

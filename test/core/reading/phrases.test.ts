@@ -226,9 +226,45 @@ describe('heats, times, lengths and consistencies', () => {
     ['an ouen whose heate is declining', null],
     ['a declyning ouen', 'falling'],
     ['a slow fire', 'slow'],
+    ['an oven something slower than for bread', 'other'],
+    ['a little hotter than for manchet', 'other'],
+    ['an oven that will not brown paper', 'test-paper'],
+    ['the paper browns in five minutes', 'test-paper'],
+    ['pretty hot', 'moderate-quick'],
+    ['not too quick', 'other'],
+    ['as for tarts', 'other'],
+    ['an oven of 350 degrees F.', 'other'],
+    ['gas mark 4', 'other'],
+    ['hot water', undefined],
   ])('%s', (phrase, heatClass) => {
-    if (heatClass === null) expect(() => readPhrase(phrase)).toThrow()
-    else expect(readPhrase(phrase)).toMatchObject({ kind: 'heat', heatClass })
+    expect(readPhrase(phrase)).toMatchObject({ kind: 'heat', ...(heatClass && { heatClass }) })
+  })
+
+  test('words that name a thing and no oven are no heat of one', () => {
+    expect(() => readPhrase('good butter')).toThrow()
+    expect(() => readPhrase('a mild cheese')).toThrow()
+  })
+
+  test.each([
+    ['boil it to a candy height', 'sugar', 'candy height'],
+    ['boil your ſugar till it blowes', 'sugar', 'blow'],
+    ['to the degree called feathered', 'sugar', 'feathered'],
+    ['boyle it to a Manus Christi', 'sugar', 'manus christi'],
+    ['soft ball', 'sugar', 'soft ball'],
+    ['caramel', 'sugar', 'caramel'],
+    ['milk-warm', 'liquid', 'milk warm'],
+    ['blood warme', 'liquid', 'blood warm'],
+    ['a little more than blood-warm', 'liquid', 'a little more than blood warm'],
+    ['half boiling, half cold', 'liquid', 'half boiling half cold'],
+    ['scalding hot', 'liquid', 'scalding hot'],
+    ['boiling water', 'liquid', 'boiling'],
+  ])('%s', (phrase, heatOf, heat) => {
+    expect(readPhrase(phrase)).toMatchObject({ kind: 'heat', heatOf, heat })
+  })
+
+  test('a warmth beside a measure leaves the measure alone', () => {
+    expect(readPhrase('half a pint of lukewarm milk')).toMatchObject({ kind: 'measured', measure: 'pint', thing: 'milk' })
+    expect(readPhrase('a quart of scalding hot water')).toMatchObject({ kind: 'measured', measure: 'quart', thing: 'water' })
   })
 
   test.each([

@@ -34,6 +34,44 @@ describe('a receipt of Saltmarsh Hall', () => {
   })
 })
 
+describe('heights of sugar and warmths of liquids', () => {
+  const told = (text: string): string[] => readReceipt(text).warmths.map(({ of, phrase, words }) => `${of} ${phrase}: ${words}`)
+
+  test('are found in running prose, inside measures and beside them', () => {
+    const text = [
+      'Boil a pound of sugar to a candy height, or till it blows; then put to it a pint of creme blood-warm, and half a pint of lukewarm milk.',
+      'Let it stand till it be something more than milk-warm.',
+    ].join(' ')
+    expect(told(text)).toEqual([
+      'sugar candy height: candy height',
+      'sugar blows: blow',
+      'liquid blood-warm: blood warm',
+      'liquid lukewarm: lukewarm',
+      'liquid something more than milk-warm: something more than milk warm',
+    ])
+    expect(found(text)).toEqual(['1 pound sugar', '1 pint cream', '0.5 pint milk'])
+    expect(readReceipt(text).unmeasured).toEqual([])
+  })
+
+  test('are not made of words that mean something else', () => {
+    expect(
+      told('Boil the beef till it is tender, and put the pearl barley to it with a thread of mace; when it boils up, crack four eggs.'),
+    ).toEqual([])
+    expect(told('Take white sugar-candy and a ball of thread. Warm the milk, and serve it hot.')).toEqual([])
+    expect(told('Boil your gruel till it is smooth.')).toEqual([])
+  })
+
+  test('heats of an oven are compared, tried and counted in degrees', () => {
+    const heats = (text: string): string[] => readReceipt(text).heats.map(({ phrase }) => phrase)
+    expect(heats('Bake it in an oven something slower than for bread.')).toEqual(['an oven something slower than for bread'])
+    expect(heats('Set it in when your oven will turn white paper yellow in five minutes.')).toEqual([
+      'your oven will turn white paper yellow in five minutes',
+    ])
+    expect(heats('Heat the oven to 350 degrees F. and put it in.')).toEqual(['the oven to 350 degrees F'])
+    expect(heats('Let them grow softer than butter, and stir with hotter water.')).toEqual([])
+  })
+})
+
 describe('words that lean on earlier words', () => {
   test.each([
     ['Six pounds of plums, three of sugar, one of honey.', ['6 pound plum', '3 pound sugar', '1 pound honey']],

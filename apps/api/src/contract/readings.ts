@@ -35,6 +35,12 @@ export const FoundHeat = named(
   z.object({ ...span, heat: z.string().describe('A family of heats: `moderate`, `as-for-bread`.'), words: z.string() }),
 )
 
+export const FoundWarmth = named(
+  'FoundWarmth',
+  'A height of boiled sugar or the warmth of a liquid that prose names, and where.',
+  z.object({ ...span, of: z.enum(['sugar', 'liquid']), words: z.string() }),
+)
+
 export const FoundTime = named(
   'FoundTime',
   'A length of time that prose states, and where; `minutes` is null for one that no clock measures.',
@@ -50,6 +56,7 @@ export const ReceiptReading = named(
     setting: Setting,
     measures: z.array(FoundMeasure),
     heats: z.array(FoundHeat),
+    warmths: z.array(FoundWarmth),
     times: z.array(FoundTime),
     lengths: z.array(FoundMeasure),
     consistencies: z.array(FoundMeasure),

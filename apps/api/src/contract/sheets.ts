@@ -184,6 +184,21 @@ export const Sheet = named(
         sources: notes,
       }),
     ),
+    warmths: z
+      .array(
+        z.object({
+          ...place,
+          phrase: z.string(),
+          of: z.enum(['sugar', 'liquid']),
+          heat: z.string(),
+          label: z.string(),
+          value: Value,
+          text: z.string(),
+          test: z.string().nullable().describe('How a cook tells it without a thermometer.'),
+          sources: notes,
+        }),
+      )
+      .describe('Heights of boiled sugar and warmths of liquids that the text asks for.'),
     bake: z.array(
       z.object({
         dish: z.string(),

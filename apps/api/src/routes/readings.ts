@@ -66,11 +66,12 @@ export const readingsRoute = route({
   handle: async ({ read }) => {
     const { text, year = null, place } = await read(ReadingRequest)
     const setting = settingOf(year, place)
-    const { measures, heats, times, lengths, consistencies, unmeasured } = readReceipt(text)
+    const { measures, heats, warmths, times, lengths, consistencies, unmeasured } = readReceipt(text)
     return {
       setting: { year: setting.from === setting.to ? setting.from : setting.year, place: setting.places[0]! },
       measures: measures.map(found),
       heats: [...heats],
+      warmths: [...warmths],
       times: [...times],
       lengths: lengths.map(found),
       consistencies: consistencies.map(found),

@@ -1,4 +1,15 @@
-import { byName, cautions, eggs, findGood, type GoodRow, goods, type HeatRelationRow, heatRelations, heats } from '../tables/index.js'
+import {
+  byName,
+  cautions,
+  eggs,
+  findGood,
+  type GoodRow,
+  goods,
+  type HeatRelationRow,
+  heatRelations,
+  heats,
+  liquidHeats,
+} from '../tables/index.js'
 import { deedKey, nounKey } from './fold.js'
 
 /** What a named thing stands for in the table: the key of its name, the id of its good and its classes. */
@@ -27,12 +38,16 @@ export function nameThing(name: string): Named {
   return namedBy(key, goodsByKey.get(key) ?? findGood(name) ?? goodsByKey.get(last))
 }
 
+/** Names of a warmth, which name no thing: nothing that is blood-warm need have blood in it. */
+const warmths = new Set(liquidHeats.flatMap(({ names }) => names.map(({ words }) => nounKey(words)).filter((key) => key.includes(' '))))
+const nothing: Named = { things: [], classes: [] }
+
 /** The keys under which a text may name a thing: the names of goods, and the nouns of the cautions. */
-export const nounKeys: ReadonlySet<string> = new Set([...goodsByKey.keys(), ...plain])
+export const nounKeys: ReadonlySet<string> = new Set([...goodsByKey.keys(), ...plain, ...warmths])
 
 /** What one of those keys names. */
 export function nameKey(key: string): Named {
-  return namedBy(key, goodsByKey.get(key))
+  return warmths.has(key) ? nothing : namedBy(key, goodsByKey.get(key))
 }
 
 const ends = ['is drawn', 'be drawn', 'are drawn', 'is out', 'be out', 'are out', 'comes out', 'come out', 'is taken out', 'are taken out']

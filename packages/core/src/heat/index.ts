@@ -18,7 +18,7 @@ export type { HeatClaim, HeatGoods, HeatReading, HeatSetting } from './reading.j
 export { minutesByRule, type RoastRule, roastingMinutes, roastingRules } from './roast.js'
 export { type Content, type CoreTemperature, coreTemperatures } from './safety.js'
 export type { HeatName } from './scale.js'
-export { type GasSetting, modernSettings, type OvenSettings, ovenSettings } from './settings.js'
+export { type GasSetting, modernSettings, type OvenSettings, ovenSettings, thermometerSettings } from './settings.js'
 export { shapeOf } from './shape.js'
 export { type SugarHeight, sugarHeight, sugarHeights } from './sugar.js'
 export { heatFromTest, type OvenSign, type OvenTest, type PaperColour, type TestReading, testsForHeat } from './tests.js'

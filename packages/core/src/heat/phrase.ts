@@ -12,24 +12,26 @@ import { bySign } from './signs.js'
 import { keyOf, type Word } from './words.js'
 
 const degreesSaid =
-  /(?<![\d.])(-?\d{1,5}(?:\.\d{1,20})?)\s{0,3}(?:°|deg(?:rees?)?\.?)?\s{0,3}(f|c|r|fahrenheit|celsius|centigrade|r[eé]aumur)\b/i
+  /(?<![\d.])(-?\d{1,5}(?:\.\d{1,20})?)\s{0,3}(?:(?:°|deg(?:rees?)?\.?)?\s{0,3}(?:of\s)?(f|c|r|fahr|fahrenheit|celsius|centigrade|r[eé]aumur)\b|°|degrees?\b)/i
 const markSaid = /\b(?:gas(?:\s{1,3}mark)?|regulo|mark)\s{0,3}(¼|½|1\/4|1\/2|\d{1,2}(?:\.\d{1,2})?)(?![\d/])/i
 const markFractions: Readonly<Record<string, number>> = { '¼': 0.25, '1/4': 0.25, '½': 0.5, '1/2': 0.5 }
 const scaleLetters = { f: 'degF', c: 'degC', r: 'degR' } as const
+const unscaled = 'No scale is named: read as Fahrenheit, by which English books count.'
 
 /** Degrees or a gas mark, where the phrase states them: no word outweighs a figure. */
 export function byDegrees(phrase: string, words: readonly Word[]): Found | undefined {
   const degrees = degreesSaid.exec(phrase)
   const mark = markSaid.exec(phrase)
   if (!degrees && !mark) return undefined
-  const letter = degrees?.[2]?.[0]?.toLowerCase() as keyof typeof scaleLetters
+  const letter = (degrees?.[2]?.[0]?.toLowerCase() ?? 'f') as keyof typeof scaleLetters
+  const notes = degrees && degrees[2] === undefined ? [unscaled] : []
   const celsius = degrees
     ? convertDegrees(Number(degrees[1]), scaleLetters[letter], 'degC')
     : convertDegrees(gasMarkToFahrenheit(markFractions[mark![1]!] ?? Number(mark![1])), 'degF', 'degC')
   requireOvenHeat('phrase', celsius)
   const degF = toFahrenheit(celsius)
   const used = words.map(({ at }) => at)
-  return { heat: heatNearest(celsius).id, core: { low: degF, high: degF }, via: 'degrees', likelihood: 1, others: [], notes: [], used }
+  return { heat: heatNearest(celsius).id, core: { low: degF, high: degF }, via: 'degrees', likelihood: 1, others: [], notes, used }
 }
 
 const coolest = 2

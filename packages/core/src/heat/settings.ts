@@ -94,6 +94,11 @@ export function liquidSettings(band: Band): readonly ModernValue[] {
   return [setting('degF', throughBand(band, toFahrenheit), '°F', 1)]
 }
 
+/** What a thermometer in a liquid shows, in both scales. */
+export function thermometerSettings(band: Band): readonly ModernValue[] {
+  return [setting('degC', band, '°C', 1), ...liquidSettings(band)]
+}
+
 /** The settings beside the base unit, as an answer lists them. */
 export function modernSettings(band: Band, fanRule?: string): readonly ModernValue[] {
   const { degF, gasMark, degCFan } = ovenSettings(band, fanRule)

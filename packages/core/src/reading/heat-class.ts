@@ -1,3 +1,4 @@
+import { comparatives } from './likeness.js'
 import type { HeatClass } from './reading.js'
 
 /** The class of a heat word that stands alone; what degrees it meant is for the tables of heats to say. */
@@ -48,7 +49,7 @@ const lowered = new Set(['reasonable', 'pretty', 'moderately', 'tolerably', 'rat
 
 const raised = new Set(['very', 'exceedingly', 'extremely', 'most'])
 
-const negating = new Set(['not', 'no', 'too', 'half', 'less', 'neither', 'hotter'])
+const negating = new Set(['not', 'no', 'too', 'half', 'less', 'neither'])
 
 export const emptied: ReadonlySet<string> = new Set([
   'draw',
@@ -68,7 +69,7 @@ export function classOf(words: readonly string[]): HeatClass {
   if (has('paper')) return 'test-paper'
   if (has('flour') && has('to')) return 'test-flour'
   if (words.some((word) => emptied.has(word)) && (has('after') || has('when'))) return 'after-bread'
-  const negated = words.some((word) => negating.has(word))
+  const negated = words.some((word) => negating.has(word) || comparatives.has(word))
   if (has('for') || has('to')) return negated ? 'other' : has('manchet') ? 'as-for-manchet' : has('bread') ? 'as-for-bread' : 'other'
   if (negated) return 'other'
   return gradeOf(words)

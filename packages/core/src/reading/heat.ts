@@ -1,4 +1,6 @@
 import { classOf, emptied } from './heat-class.js'
+import { degreesBehind, testAt } from './heat-test.js'
+import { comparatives, fromDegree, likenessAt, wordsIn } from './likeness.js'
 import type { Line } from './line.js'
 import { longestName } from './lookup.js'
 import { type Statement, statement } from './statement.js'
@@ -7,35 +9,6 @@ import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
 
 const reach = 9
-
-/** The text of a stretch in modern spelling, without marks. */
-function wordsOf(line: Line, start: number, end: number): string[] {
-  const words: string[] = []
-  for (let at = start; at < end; at++) if (!line.is(at, Role.Mark)) words.push(line.at(at).text)
-  return words
-}
-
-/** *as hot as for manchet*, *no hotter than for a custard*, *hot enough for bread*, *so hot as to colour paper*: the end of it, or 0. */
-function likenessAt(line: Line, start: number): number {
-  let at = start
-  while (at < start + 4 && line.is(at, Role.Degree | Role.Half) && line.at(at) !== the.as && line.at(at) !== the.so) at++
-  if (line.at(at) === the.as || line.at(at) === the.so) at++
-  if (line.at(at) !== the.hot && line.at(at).text !== 'hotter' && !(line.is(at, Role.Heat) && line.at(at + 1) === the.as)) return 0
-  at++
-  while (
-    at < start + 9 &&
-    (line.at(at) === the.as || line.at(at) === the.than || line.at(at).text === 'then' || line.at(at).text === 'enough')
-  )
-    at++
-  if (line.at(at) === the.for) {
-    const thing = thingAt(line, line.is(at + 1, Role.Article) ? at + 2 : at + 1, true)
-    return thing?.end ?? 0
-  }
-  if (line.at(at) !== the.to) return 0
-  if (line.at(at + 1) === the.bake) return thingAt(line, at + 2, false)?.end ?? 0
-  for (let end = at + 1; end < at + reach; end++) if (line.at(end) === the.paper || line.at(end) === the.flour) return end + 1
-  return 0
-}
 
 /** *after the household bread is drawn*, *when the manchet comes out*: the end of it, or 0. */
 function afterBatchAt(line: Line, start: number): number {
@@ -77,7 +50,7 @@ function predicateAt(line: Line, start: number): number {
       break
     at++
   }
-  const likeness = likenessAt(line, at)
+  const likeness = likenessAt(line, at, true)
   if (likeness > 0) return likeness
   if (!verb) return 0
   if (line.at(at) === the.of && line.is(at + 1, Role.Article)) at += 2
@@ -99,7 +72,14 @@ const isBatch = (thing: Thing): boolean => thing.row?.count === 'dish' || thing.
 /** What stands behind an oven and says how hot: all of it, or the oven's own end. */
 function pastOven(line: Line, end: number): number {
   const next = line.at(end) === mark.comma || line.at(end) === mark.colon ? end + 1 : end
-  return afterBatchAt(line, next) || likenessAt(line, next) || predicateAt(line, end) || companyAt(line, end)
+  return (
+    afterBatchAt(line, next) ||
+    likenessAt(line, next, true) ||
+    testAt(line, next) ||
+    predicateAt(line, end) ||
+    companyAt(line, end) ||
+    degreesBehind(line, next)
+  )
 }
 
 /** Heat words, how much of them, and what joins two: *very slow*, *gentle or slow*. */
@@ -145,9 +125,9 @@ export function heatWithoutOvenAt(line: Line, start: number): Statement | null {
     return end > 0 ? heatOf(line, start, end) : null
   }
   if (word === the.bake) return bakedWith(line, start)
-  if (word !== the.as && word !== the.hot && word !== the.half && word !== the.so) return null
-  const end = likenessAt(line, start)
-  return end > 0 ? heatOf(line, start, end) : null
+  if (word !== the.as && word !== the.hot && word !== the.half && word !== the.so && !comparatives.has(word.text)) return null
+  const end = likenessAt(line, start, false)
+  return end > 0 ? heatOf(line, fromDegree(line, start), end) : null
 }
 
 function bakedWith(line: Line, start: number): Statement | null {
@@ -160,6 +140,6 @@ function bakedWith(line: Line, start: number): Statement | null {
 
 /** The statement of a heat, with its class. */
 export function heatOf(line: Line, start: number, end: number): Statement {
-  const words = wordsOf(line, start, end)
+  const words = wordsIn(line, start, end)
   return statement('heat', start, end, { heat: words.join(' '), heatClass: classOf(words) })
 }

@@ -48,6 +48,11 @@ export class Lexicon {
     return word
   }
 
+  /** The words of a name of the tables, which are known from then on in all their spellings. */
+  wordsOf(name: string): Word[] {
+    return nameParts(name.replaceAll('-', ' ')).map((form) => this.#own(form))
+  }
+
   /** Whether a spelling is an abbreviation, after which a point ends no sentence. */
   isShort(raw: string): boolean {
     const short = raw.toLowerCase()

@@ -1,14 +1,16 @@
 import { badOption, PottleError } from '../error.js'
 import { nearestTo } from '../nearest.js'
 import { words as measureWords } from '../tables/index.js'
+import { heatPhrase, isTestPhrase } from './heat-phrase.js'
 import type { Line } from './line.js'
 import { recall, remember } from './memory.js'
 import { readLine } from './reader.js'
 import type { Reading } from './reading.js'
 import { readingOf } from './report.js'
-import type { Statement } from './statement.js'
+import { type Statement, statement } from './statement.js'
 import { scan } from './tokens.js'
 import { lexicon } from './vocabulary.js'
+import { type Boldness, leadOf, warmthsIn } from './warmth.js'
 import { Role } from './word.js'
 
 const longestPhrase = 1000
@@ -30,11 +32,20 @@ export function readPhrase(text: string): Reading {
   if (known !== undefined) return known
   const line = scan(text, lexicon)
   const { statements } = readLine(line, true)
-  const best = likeliest(statements)
+  const told = likeliest(statements)
+  // A test of an oven may tell a time; bare adjectives are a heat where nothing else is told.
+  const isHeat = told === undefined || told.kind === 'vague' || (told.kind === 'time' && isTestPhrase(line))
+  const best = (isHeat ? (warmthOf(line, 'likely') ?? heatPhrase(line) ?? warmthOf(line, 'any')) : null) ?? told
   if (best === undefined) throw unreadable(line)
   const reading = readingOf(line, best, statements)
   remember(text, reading)
   return reading
+}
+
+/** The height of sugar or the warmth of a liquid that the words tell. */
+function warmthOf(line: Line, boldness: Boldness): Statement | null {
+  const [one] = warmthsIn(line, boldness)
+  return one === undefined ? null : statement('heat', leadOf(line, one), one.end, { heat: one.words, heatOf: one.of })
 }
 
 /** The first statement that gives a number, or else the first. */

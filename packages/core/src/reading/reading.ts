@@ -70,6 +70,8 @@ export interface Reading {
   readonly parts?: readonly AmountPart[]
   /** The words of a heat in modern spelling: `quick`, `as hot as for manchet`. */
   readonly heat?: string
+  /** What is so hot; an oven or a fire where nothing is said. */
+  readonly heatOf?: HeatOf
   /** The class of a heat: `moderate`, `as-for-bread`, `falling`. */
   readonly heatClass?: HeatClass
   /** The length of a stated time. */
@@ -81,6 +83,9 @@ export interface Reading {
   /** The words that gave nothing. */
   readonly unread: readonly Span[]
 }
+
+/** What a heat is told of, beside ovens and fires. */
+export type HeatOf = 'sugar' | 'liquid'
 
 /** A family of oven heats. */
 export type HeatClass =
@@ -113,6 +118,14 @@ export interface FoundHeat extends Span {
   readonly words: string
 }
 
+/** A height of boiled sugar, or the warmth of a liquid. */
+export interface FoundWarmth extends Span {
+  readonly phrase: string
+  readonly of: HeatOf
+  /** Its name in modern spelling, with what shifts it: `candy height`, `a little more than blood warm`. */
+  readonly words: string
+}
+
 export interface FoundTime extends Span {
   readonly phrase: string
   /** Null for a time that no clock measures: *all night*. */
@@ -129,6 +142,7 @@ export interface FoundThing extends Span {
 export interface ReceiptReading {
   readonly measures: readonly Found[]
   readonly heats: readonly FoundHeat[]
+  readonly warmths: readonly FoundWarmth[]
   readonly times: readonly FoundTime[]
   readonly lengths: readonly Found[]
   readonly consistencies: readonly Found[]

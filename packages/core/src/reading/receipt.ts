@@ -7,6 +7,7 @@ import type { Statement } from './statement.js'
 import type { Thing } from './thing.js'
 import { scan } from './tokens.js'
 import { lexicon } from './vocabulary.js'
+import { type Warmth, warmthsIn } from './warmth.js'
 
 /**
  * Finds every stated measure, heat, time, length and consistency in running prose, and the things named without an amount.
@@ -33,7 +34,10 @@ export function readReceipt(text: string): ReceiptReading {
     else if (one.kind === 'consistency') consistencies.push(foundOf(line, one, statements, index))
     else measures.push(foundOf(line, one, statements, index))
   }
-  return { measures, heats, times, lengths, consistencies, unmeasured: unmeasuredOf(line, unmeasured, measures) }
+  const warm = warmthsIn(line, 'prose')
+  const warmths = warm.map((one) => ({ ...placeOf(line, one), of: one.of, words: one.words }))
+  const loose = unmeasured.filter(outside(warm))
+  return { measures, heats, warmths, times, lengths, consistencies, unmeasured: unmeasuredOf(line, loose, measures) }
 }
 
 function placeOf(line: Line, one: { start: number; end: number }): { start: number; end: number; phrase: string } {
@@ -64,6 +68,15 @@ function foundOf(line: Line, one: Statement, statements: readonly Statement[], i
   const reference = referenceOf(line, one, statements, index)
   if (reference !== undefined) found.reference = reference
   return found
+}
+
+/** Tells, of things in the order of the text, those that stand in no name of a warmth: the milk of *milk-warm* is none. */
+function outside(warmths: readonly Warmth[]): (thing: Thing) => boolean {
+  let next = 0
+  return ({ start }) => {
+    while (next < warmths.length && warmths[next]!.end <= start) next++
+    return next === warmths.length || start < warmths[next]!.start
+  }
 }
 
 /** The first mention of each thing that no measure speaks of. */

@@ -46,6 +46,7 @@ export function addDetails(read: Mutable<Reading>, one: Statement, line: Line): 
   if (one.part !== null) read.part = one.part
   if (one.parts !== null) read.parts = one.parts
   if (one.heat !== null) read.heat = one.heat
+  if (one.heatOf !== null) read.heatOf = one.heatOf
   if (one.heatClass !== null) read.heatClass = one.heatClass
   if (one.minutes !== null) read.minutes = one.minutes
   if (one.contradiction !== null) read.contradiction = one.contradiction

@@ -1,5 +1,5 @@
 import type { Line } from './line.js'
-import type { AmountPart, EggParts, HeatClass, Range, ReadingKind } from './reading.js'
+import type { AmountPart, EggParts, HeatClass, HeatOf, Range, ReadingKind } from './reading.js'
 import type { Thing } from './thing.js'
 
 /** A reading while it is still a stretch of tokens. */
@@ -24,6 +24,7 @@ export interface Statement {
   readonly minutes: Range | null
   readonly heat: string | null
   readonly heatClass: HeatClass | null
+  readonly heatOf: HeatOf | null
   /** Where words begin that no table knows and that are passed on as the thing; the end of the statement where there are none. */
   readonly unknown: number
   /** A thing that the words compare with: *as much sugar as butter*. */
@@ -73,6 +74,7 @@ export function statement(kind: ReadingKind, start: number, end: number, known: 
     minutes: known.minutes ?? null,
     heat: known.heat ?? null,
     heatClass: known.heatClass ?? null,
+    heatOf: known.heatOf ?? null,
     unknown: known.unknown ?? end,
     beside: known.beside ?? null,
     refers: known.refers ?? false,

@@ -14,10 +14,12 @@ import { tale } from './tale.js'
 import { tally } from './tally.js'
 import { time } from './time.js'
 import { vessel } from './vessel.js'
+import { warmth } from './warmth.js'
 import { weight } from './weight.js'
 
 /** Every kind of measure, in the order they are asked: those of narrow words before those of wide ones. A new kind is a new file and a new entry here. */
 const kinds: readonly SenseKind[] = [
+  warmth,
   temperature,
   time,
   length,

@@ -1,7 +1,7 @@
 import type { AnswerCaution } from '../answer.js'
 import { stretchesOf } from './marks.js'
 import { reasonBeside, runsOf, sayBand, sayChosen, sayGoing, sayLines, saySetting, sayThing, sayTotal, sayUnmeasured } from './say.js'
-import type { Sheet, SheetBake, SheetLine, SheetOven, SheetStep } from './sheet.js'
+import type { Sheet, SheetBake, SheetLine, SheetOven, SheetStep, SheetWarmth } from './sheet.js'
 import { style } from './style.js'
 
 const marks: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
@@ -99,6 +99,10 @@ function heat({ phrase, label, set, text, note, sources }: SheetOven): string {
   return `<p>${said}${escaped(label)}: <b>${escaped(set)}</b>${footnotes(sources)}<br><small>${escaped(text)}</small>${note ? `<span class="note">${escaped(note)}</span>` : ''}</p>`
 }
 
+function warmth({ phrase, label, text, test, sources }: SheetWarmth): string {
+  return `<p><i>${escaped(phrase)}</i>, ${escaped(label)}: <b>${escaped(text)}</b>${footnotes(sources)}${test ? `<br><small>${escaped(test)}</small>` : ''}</p>`
+}
+
 function bakes(plans: readonly SheetBake[]): string {
   const [first] = plans
   if (!first) return ''
@@ -126,18 +130,17 @@ const items = (list: readonly string[]): string => (list.length > 0 ? `<ul>${lis
 
 /**
  * A sheet as a whole HTML page that prints on a sheet or two of A4: the period text with its measures underlined and numbered, a ledger of
- * what to measure off, the batch, the oven, the order of work, and the sources as footnotes. It fetches nothing.
+ * what to measure off, the batch, the heat, the order of work, and the sources as footnotes. It fetches nothing.
  *
  * @example sheetToHtml(workSheet('Take a pint of cream')).slice(0, 15)   // '<!DOCTYPE html>'
  */
 export function sheetToHtml(sheet: Sheet): string {
-  const { title, oven, bake, cautions, sources, notes, dataset } = sheet
+  const { title, oven, warmths, bake, cautions, sources, notes, dataset } = sheet
   const numbered = sources
     .map(({ number, short, citation }) => `<li id="source-${number}" title="${escaped(citation)}">${escaped(short)}</li>`)
     .join('\n')
-  const pair = [section('batch', 'The batch', batch(sheet)), section('oven', 'The oven', `${oven.map(heat).join('')}${bakes(bake)}`)].join(
-    '\n',
-  )
+  const heats = [...oven.map(heat), ...warmths.map(warmth), bakes(bake)].join('')
+  const pair = [section('batch', 'The batch', batch(sheet)), section('heat', 'The heat', heats)].join('\n')
   const parts = [
     `<header><h1>${escaped(title)}</h1><p>${escaped(saySetting(sheet))}; ${escaped(sheet.scale.text)}</p></header>`,
     notes.map((note) => `<p class="note">${escaped(note)}</p>`).join('\n'),

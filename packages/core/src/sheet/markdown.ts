@@ -15,10 +15,12 @@ const inline = (text: string): string =>
 
 const notes = (numbers: readonly number[]): string => numbers.map((number) => `[^${number}]`).join('')
 
+const sentence = (text: string): string => (text === '' || /[.!?]$/.test(text) ? text : `${text}.`)
+
 function row(line: SheetLine): string {
   const { number, phrase, working, note, sources } = line
   const between = working ? sayBand(working.value) : ''
-  const sense = [inline(sayChosen(line)), inline(reasonBeside(line)), note ? `*${inline(note)}*` : ''].filter(Boolean).join('. ')
+  const sense = [sentence(inline(sayChosen(line))), inline(reasonBeside(line)), note ? `*${inline(note)}*` : ''].filter(Boolean).join(' ')
   return `| ${number} | ${inline(sayWorking(line))} | ${inline(sayThing(line))} | ${inline(phrase)} | ${between} | ${sense}${notes(sources)} |`
 }
 
@@ -44,12 +46,16 @@ function quoted(sheet: Sheet): string {
 const list = (items: readonly string[]): string => items.map((item) => `- ${item}`).join('\n')
 const section = (title: string, body: string): string => (body === '' ? '' : `## ${title}\n\n${body}`)
 
-function ovenLines({ oven, bake }: Sheet): readonly string[] {
+function heatLines({ oven, warmths, bake }: Sheet): readonly string[] {
   return [
     ...oven.map(({ phrase, label, set, text, note, sources }) => {
       const words = phrase ? `“${inline(phrase)}” (${inline(label)})` : inline(label)
       return `${words}: **${set}**; ${text}${note ? `. ${inline(note)}` : ''}${notes(sources)}`
     }),
+    ...warmths.map(
+      ({ phrase, label, text, test, sources }) =>
+        `“${inline(phrase)}” (${inline(label)}): **${inline(text)}**${test ? `; ${inline(test)}` : ''}${notes(sources)}`,
+    ),
     ...bake.map(
       ({ dish, text, core, note, sources }) =>
         `${inline(dish)}: ${inline([text, core].filter(Boolean).join('; '))}${note ? `. ${inline(note)}` : ''}${notes(sources)}`,
@@ -71,7 +77,7 @@ export function sheetToMarkdown(sheet: Sheet): string {
     section('To measure off', table(sheet)),
     section('Named without an amount', sayUnmeasured(sheet).map(inline).join(', ')),
     section('The batch', list(sayBatch(sheet).map(inline))),
-    section('Oven', list(ovenLines(sheet))),
+    section('Heat', list(heatLines(sheet))),
     section(
       'Order of work',
       order.map(({ number, text, lines }) => `${number}. ${inline(text)}${lines.length > 0 ? ` *(${sayLines(lines)})*` : ''}`).join('\n'),

@@ -14,14 +14,16 @@ interface Mark {
   readonly heat: boolean
 }
 
-function marksOf({ lines, oven }: Sheet): readonly Mark[] {
+function marksOf({ lines, oven, warmths }: Sheet): readonly Mark[] {
   const marks = new Map<string, Mark>()
   for (const { start, end, number } of lines) {
     const mark = marks.get(`${start}-${end}`) ?? { start, end, numbers: [], heat: false }
     mark.numbers.push(number)
     marks.set(`${start}-${end}`, mark)
   }
-  const heats = oven.flatMap(({ start, end }) => (start === null || end === null ? [] : [{ start, end, numbers: [], heat: true }]))
+  const heats = [...oven, ...warmths].flatMap(({ start, end }) =>
+    start === null || end === null ? [] : [{ start, end, numbers: [], heat: true }],
+  )
   return [...marks.values(), ...heats].sort((a, b) => a.start - b.start || b.end - a.end)
 }
 

@@ -1,5 +1,5 @@
 import type { AnswerCaution, AnswerSense, Value } from '../answer.js'
-import type { EggParts, Range, ReadingKind } from '../reading/index.js'
+import type { EggParts, HeatOf, Range, ReadingKind } from '../reading/index.js'
 
 /** What a cook measures off for one line. */
 export interface Working {
@@ -122,6 +122,21 @@ export interface SheetOven {
   readonly sources: readonly number[]
 }
 
+/** A height of boiled sugar or the warmth of a liquid that the text asks for, as a thermometer shows it. */
+export interface SheetWarmth {
+  readonly start: number
+  readonly end: number
+  readonly phrase: string
+  readonly of: HeatOf
+  readonly heat: string
+  readonly label: string
+  readonly value: Value
+  readonly text: string
+  /** How a cook tells it without a thermometer; null where the tables have no such sign. */
+  readonly test: string | null
+  readonly sources: readonly number[]
+}
+
 /** How long to bake one dish of the plan. */
 export interface SheetBake {
   readonly dish: string
@@ -174,6 +189,7 @@ export interface Sheet {
   readonly dishes: { readonly fits: readonly DishFit[]; readonly text: string | null }
   readonly eggs: SheetEggs | null
   readonly oven: readonly SheetOven[]
+  readonly warmths: readonly SheetWarmth[]
   readonly bake: readonly SheetBake[]
   readonly order: readonly SheetStep[]
   /** How far rounding moved the lines from one another. */

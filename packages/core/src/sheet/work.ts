@@ -18,6 +18,7 @@ import { unmeasuredOf, workLines } from './receipt.js'
 import { scaleFor } from './scale.js'
 import type { Sheet, Total } from './sheet.js'
 import { totalOf, totalRestsOn } from './totals.js'
+import { warmthsOf } from './warmth.js'
 
 /** What a caller may say beside the text. */
 export interface SheetOptions {
@@ -63,6 +64,7 @@ function sheetFrom(text: string, title: string, plan: CheckedPlan, setting: Sett
   const volume = scaledTotal(room, scale.factor, footnotes.cite(totalRestsOn(lines, 'room')))
   const dishes = fitDishes(plan.dishes, volume, footnotes)
   const oven = ovensOf(reading, setting, plan, footnotes)
+  const warmths = warmthsOf(reading, setting, footnotes)
   const unmeasured = unmeasuredOf(reading, lines)
   return {
     title,
@@ -78,6 +80,7 @@ function sheetFrom(text: string, title: string, plan: CheckedPlan, setting: Sett
       egg,
     ),
     oven,
+    warmths,
     bake: bakesOf({ title, text, lines, times: reading.times, ovens: oven, fits: dishes.fits }, plan, footnotes),
     order: orderOf(
       text,
