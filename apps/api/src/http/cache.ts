@@ -1,7 +1,7 @@
 import { dataset } from '@pottle/core'
 import type { Context } from 'hono'
 import { version } from '../version.js'
-import { type Headers, respond } from './respond.js'
+import { type Headers, ofUnchanged, send, withCommon } from './respond.js'
 
 /** All answers change together, with the dataset or the application: one strong tag (RFC 9110, section 8.8.3) serves them all. */
 const release = `${dataset}-${version}`
@@ -30,5 +30,5 @@ export function isKnown(context: Context, { etag }: Headers): boolean {
 
 /** The 304 of a client that has the answer already. */
 export function notModified(context: Context, own: Headers): Response | undefined {
-  return isKnown(context, own) ? respond(context, null, 304, own) : undefined
+  return isKnown(context, own) ? send(context, null, 304, ofUnchanged(withCommon(own))) : undefined
 }

@@ -1,23 +1,26 @@
-/** So many characters of answers are kept in all, and an answer of more than a part of that is not worth keeping. */
-const mostCharacters = 16_000_000
+/** So many bytes of answers are kept in all, and an answer of more than a part of that is not worth keeping. */
+const most = 16_000_000
 const mostOfOne = 100_000
+
+/** An answer as it is sent. */
+export type Written = Uint8Array<ArrayBuffer>
 
 /** Answers that were given lately, by what was asked. */
 export interface Recent {
-  get(asked: string): string | undefined
-  keep(asked: string, answer: string): void
+  get(asked: string): Written | undefined
+  keep(asked: string, answer: Written): void
 }
 
 /**
- * Keeps what was answered lately, written out: of the questions that reach a server, many are asked again and again, and none has another answer
+ * Keeps what was answered lately, as bytes: of the questions that reach a server, many are asked again and again, and none has another answer
  * before the next release. What was not asked for the longest time goes first.
  */
 export function keepRecent(): Recent {
-  const answers = new Map<string, string>()
-  let characters = 0
-  const forget = (asked: string, answer: string): void => {
+  const answers = new Map<string, Written>()
+  let bytes = 0
+  const forget = (asked: string, answer: Written): void => {
     answers.delete(asked)
-    characters -= asked.length + answer.length
+    bytes -= asked.length + answer.length
   }
   return {
     get: (asked) => {
@@ -31,10 +34,10 @@ export function keepRecent(): Recent {
     keep: (asked, answer) => {
       if (answer.length > mostOfOne || answers.has(asked)) return
       answers.set(asked, answer)
-      characters += asked.length + answer.length
-      for (const [oldest, text] of answers) {
-        if (characters <= mostCharacters) break
-        forget(oldest, text)
+      bytes += asked.length + answer.length
+      for (const [oldest, written] of answers) {
+        if (bytes <= most) break
+        forget(oldest, written)
       }
     },
   }

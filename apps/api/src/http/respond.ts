@@ -1,6 +1,6 @@
 import type { Context, MiddlewareHandler } from 'hono'
 import type { StatusCode } from 'hono/utils/http-status'
-import { gzipped, worthGzip } from './gzip.js'
+import { gzipped, isCompressible, type Whole, worthGzip } from './gzip.js'
 import type { Problem } from './problem.js'
 import { requestId } from './requestId.js'
 
@@ -22,10 +22,22 @@ const always: Headers = {
  * more than all the rest of it.
  */
 export function withCommon(own: Headers): Headers {
-  return { ...always, ...own, 'x-request-id': '' }
+  const all = { ...always, ...own, 'x-request-id': '' }
+  if (!isCompressible(own['content-type'])) return all
+  return { ...all, vary: own.vary ? `${own.vary}, Accept-Encoding` : 'Accept-Encoding' }
 }
 
-type Body = string | Uint8Array<ArrayBuffer> | ReadableStream | null
+/** What says whether a kept answer still holds, for how long, and that any page may know it. */
+const guiding = ['access-control-allow-origin', 'cache-control', 'etag', 'vary', 'x-request-id']
+
+/** Those headers of an answer that a 304 has: the client has the others with the body that it kept (RFC 9110, section 15.4.5). */
+export function ofUnchanged(headers: Headers): Headers {
+  return Object.fromEntries(Object.entries(headers).filter(([name]) => guiding.includes(name)))
+}
+
+type Body = Whole | ReadableStream | null
+
+const isWhole = (body: Body): body is Whole => typeof body === 'string' || body instanceof Uint8Array
 
 /**
  * A whole response with headers that `withCommon` has joined. They go out as one plain record, which a server sends several times as fast as
@@ -35,7 +47,7 @@ export function send(context: Context, body: Body, status: StatusCode, headers: 
   // A plain copy of a record that has the field already is thirty times as fast as a copy with the field beside it.
   const own: Record<string, string> = { ...headers }
   own['x-request-id'] = requestId(context)
-  if (typeof body === 'string' && worthGzip(context, body, own)) return gzipped(body, status, own)
+  if (isWhole(body) && worthGzip(context, body, own['content-type'])) return gzipped(body, status, own)
   return new Response(body, { status, headers: own })
 }
 

@@ -5,8 +5,8 @@ import type { Exact } from './exact.js'
 import { readJson } from './json.js'
 import { negotiate } from './negotiate.js'
 import { badParameter, ProblemError, type ProblemKind, problem } from './problem.js'
-import type { Recent } from './recent.js'
-import { type Headers, send, withCommon } from './respond.js'
+import type { Recent, Written } from './recent.js'
+import { type Headers, ofUnchanged, send, withCommon } from './respond.js'
 
 /** A body in one media type. */
 export interface Medium {
@@ -95,15 +95,26 @@ function check(schema: z.ZodObject, given: Record<string, string>): Record<strin
 /** Text says how it is written; JSON is always UTF-8 (RFC 8259, section 8.1). */
 const contentType = (type: string): string => (type.startsWith('text/') ? `${type}; charset=utf-8` : type)
 
+/** The headers of an answer, and of the news that it is what it was. */
+interface Ready {
+  readonly full: Headers
+  readonly unchanged: Headers
+}
+
 /** Answers of a GET that hold until the next release, or of a moment; each media type has its headers ready. */
-function headersFor({ method, passing, answer: { media } }: Route): ReadonlyMap<string, Headers> {
+function headersFor({ method, passing, answer: { media } }: Route): ReadonlyMap<string, Ready> {
   const types = Object.keys(media)
   const several = types.length > 1
   const keeping = (type: string): Headers => {
     if (passing || method === 'post') return { 'cache-control': 'no-store' }
     return keptForRelease(several ? type : undefined)
   }
-  return new Map(types.map((type) => [type, withCommon({ ...keeping(type), 'content-type': contentType(type), ...media[type]!.headers })]))
+  return new Map(
+    types.map((type) => {
+      const full = withCommon({ ...keeping(type), 'content-type': contentType(type), ...media[type]!.headers })
+      return [type, { full, unchanged: ofUnchanged(full) }]
+    }),
+  )
 }
 
 /** What the routes of an app share. */
@@ -113,7 +124,10 @@ export interface Shared {
   readonly recent: Recent
 }
 
-const isText = (answer: unknown): answer is string => typeof answer === 'string'
+const encoder = new TextEncoder()
+
+/** An answer as it is sent: a text as it stands, anything else as JSON. */
+const write = (answer: unknown): Written => encoder.encode(typeof answer === 'string' ? answer : JSON.stringify(answer))
 
 /** What was asked of a server: the address without scheme and host, and the form of the answer. */
 function askedOf({ req: { url } }: Context, media: string): string {
@@ -132,16 +146,16 @@ export function mount(app: Hono, one: Route, { bodySeconds, recent }: Shared): v
   }
   app[one.method](one.path.replaceAll(/\{(\w+)\}/g, ':$1'), (context) => {
     const media = negotiate(context, types)
-    const own = headers.get(media)!
-    if (keeps && isKnown(context, own)) return send(context, null, 304, own)
+    const { full, unchanged } = headers.get(media)!
+    if (keeps && isKnown(context, full)) return send(context, null, 304, unchanged)
     const asked = keeps ? askedOf(context, media) : ''
     const kept = keeps ? recent.get(asked) : undefined
-    if (kept !== undefined) return send(context, kept, 200, own)
+    if (kept !== undefined) return send(context, kept, 200, full)
     const finish = (answer: unknown): Response => {
       if (answer instanceof Response) return answer
-      const text = isText(answer) ? answer : JSON.stringify(answer)
-      if (keeps) recent.keep(asked, text)
-      return send(context, text, 200, own)
+      const written = write(answer)
+      if (keeps) recent.keep(asked, written)
+      return send(context, written, 200, full)
     }
     const answer = handle(context, media)
     return answer instanceof Promise ? (answer.then(finish) as Promise<Response>) : finish(answer)
