@@ -8,6 +8,7 @@ export default defineConfig({
     // Tests read the sources, so that a failing test points at the line that a person wrote.
     alias: [
       { find: /^@pottle\/core$/, replacement: source('packages/core/src/index.ts') },
+      { find: /^@pottle\/core\/tables$/, replacement: source('packages/core/src/tables/index.ts') },
       { find: /^@pottle\/api$/, replacement: source('apps/api/src/app.ts') },
       { find: /^@pottle\/embed$/, replacement: source('packages/embed/src/index.ts') },
       { find: /^@pottle\/embed\/(view|library|offline)$/, replacement: source('packages/embed/src/$1/index.ts') },

@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 
-/** William Caslon's types of the 1720s, as redrawn for screens by Pablo Impallari and Rodrigo Fuenzalida (SIL Open Font Licence 1.1). */
+/** Drawn for screens after the types that William Caslon cut in the 1720s (SIL Open Font Licence 1.1). */
 const cut = (style) => `@fontsource/libre-caslon-text/files/libre-caslon-text-latin-400-${style}.woff2`
 
 const base64 = (style) => readFileSync(fileURLToPath(import.meta.resolve(cut(style)))).toString('base64')

@@ -5,9 +5,21 @@ import { homePage } from './home/index.js'
 import { measurePage } from './measure/index.js'
 import { loafPage, ovenPage } from './pictures/index.js'
 import { sheetPage } from './sheet/index.js'
-import { heatPages, measurePages, sourcePages } from './tables/index.js'
+import { contentsPage, heatPages, shelfPages, sourcePages } from './tables/index.js'
 
 /** The pages for people. */
 export const pages: Hono = new Hono()
-for (const part of [assetRoutes, homePage, measurePage, heatPage, sheetPage, loafPage, ovenPage, measurePages, heatPages, sourcePages])
+for (const part of [
+  assetRoutes,
+  homePage,
+  measurePage,
+  heatPage,
+  sheetPage,
+  loafPage,
+  ovenPage,
+  contentsPage,
+  shelfPages,
+  heatPages,
+  sourcePages,
+])
   pages.route('/', part)

@@ -20,11 +20,13 @@ const tasks = [
   ['/sheet', 'Receipt'],
   ['/loaves', 'Loaves'],
   ['/oven', 'Brick oven'],
+  ['/tables', 'Tables'],
 ] as const
 
 const tables = [
   ['/measures', 'All measures'],
   ['/heats', 'All heats'],
+  ['/goods', 'All things'],
   ['/sources', 'All sources'],
 ] as const
 
@@ -50,7 +52,7 @@ function Colophon({ at }: { at: string }) {
       <Links to={tables} at={at} label="Tables" />
       <p>
         Tables {dataset}, in the public domain (CC0). Software {version}, under the MIT licence. The same answers for programs:{' '}
-        <a href="/docs">the API</a>.
+        <a href="/docs">the API</a>. Set in Libre Caslon Text, after the types that William Caslon cut in London in the 1720s.
       </p>
     </footer>
   )
@@ -84,7 +86,7 @@ export function Page({ title, at, shown, children }: PageProps) {
             </svg>
             Pottle
           </a>
-          <Links to={tasks} at={at} label="Main" />
+          <Links to={tasks} at={tables.some(([address]) => address === at) ? '/tables' : at} label="Main" />
         </header>
         <main id="main" tabindex={-1}>
           {children}

@@ -29,7 +29,7 @@ const cautionsOf = ({ cautions }: HeatAnswer) =>
   cautions.map(({ id, title, text, source }) => ({ id, title, text, sources: source.map(citeShort) }))
 
 function Lead({ answer }: HeatProps) {
-  const { reading, place, notes, sources } = answer
+  const { reading, place, notes } = answer
   const { phrase, heat, value, modern, then, setting, unread } = reading
   return (
     <Entry
@@ -65,7 +65,7 @@ function Lead({ answer }: HeatProps) {
       {unread.length > 0 && <WordsRead phrase={phrase} unread={unread} />}
       <Others reading={reading} />
       <Notes notes={notes} />
-      <Cautions cautions={cautionsOf(answer)} sources={sources} />
+      <Cautions cautions={cautionsOf(answer)} />
     </Entry>
   )
 }
@@ -99,9 +99,11 @@ function TakeWith({ answer, asked, address, shown }: HeatProps) {
         slug={keyFor(phrase, setting.year)}
         sources={sources}
       />
-      <Copyable title="A link to this answer" text={address} />
+      <div class="screen">
+        <Copyable title="A link to this answer" text={address} />
+      </div>
       {shown && <ForOwnPage {...shown} />}
-      <p class="small">
+      <p class="small screen">
         For programs: <a href={addressOf('/v1/oven-heats', { phrase, year: asked.year })}>the same answer as JSON</a>.
       </p>
     </Entry>
@@ -119,7 +121,7 @@ export function HeatPage(props: HeatProps) {
       </Entry>
       <HeatEvidence name={`“${reading.phrase}”`} band={reading.value} claims={reading.claims} tests={reading.tests} goods={reading.goods} />
       <Entry title="How it was reckoned" about={<p>Each link, and who says so.</p>}>
-        <Steps steps={reading.steps.map((step) => ({ ...step, sources: step.sources.map(citeShort) }))} sources={sources} />
+        <Steps steps={reading.steps.map((step) => ({ ...step, sources: step.sources.map(citeShort) }))} />
         <details>
           <summary>The method of the scale</summary>
           <p class="small">{reading.method}</p>

@@ -37,8 +37,17 @@ function Words({ text }: { text: string }) {
   )
 }
 
+/** Says that one meaning was insisted on, and leads back to all of them. */
+function AsAsked({ label, asked: { standard: _, ...without } }: { label: string; asked: Asked }) {
+  return (
+    <p>
+      Reckoned as {label}, as you asked. <a href={addressOf('/measure', without)}>Weigh every meaning again.</a>
+    </p>
+  )
+}
+
 function Lead({ answer, asked }: AnswerProps) {
-  const { phrase, value, text, notes, cautions, sources, setting, reading } = answer
+  const { phrase, value, text, notes, cautions, setting, reading } = answer
   return (
     <Entry
       lead
@@ -53,10 +62,10 @@ function Lead({ answer, asked }: AnswerProps) {
         <Words text={text} />
         <p>{sayBand(value)}</p>
       </section>
-      {asked.standard && <p>Reckoned as {answer.senses[0]!.label}, as you asked.</p>}
+      {asked.standard && <AsAsked label={answer.senses[0]!.label} asked={asked} />}
       {reading.unread.length > 0 && <WordsRead phrase={phrase} unread={reading.unread} />}
       <Notes notes={notes} />
-      <Cautions cautions={cautions} sources={sources} />
+      <Cautions cautions={cautions} />
     </Entry>
   )
 }
@@ -65,20 +74,29 @@ function HowSure({ answer }: AnswerProps) {
   const { value, senses, phrase } = answer
   if (value.low === value.high) return null
   const scale = scaleFor(value.quantity, value.best)
-  const marks = senses
+  const peaks = senses
     .slice(0, mostDrawn)
     .map(({ label, low, best, high, likelihood }, i) => ({ letter: letterOf(i), label, low, best, high, share: likelihood }))
+  // A single meaning is the whole, and its rule would be drawn twice.
+  const marks = peaks.length > 1 ? peaks : []
   return (
     <Entry
       title="How sure"
       about={
         <p>
-          The hill stands where the true value probably lies. The heavy rule below it holds {between(value, scale)}; each lettered rule is
-          one meaning.
+          The hill stands where the true value probably lies. The heavy rule below it holds {between(value, scale)}
+          {marks.length > 0 && '; each lettered rule is one meaning'}.
         </p>
       }
     >
-      <BandPicture id="band" title={`Where the true value of “${phrase}” probably lies`} value={value} marks={marks} scale={scale} />
+      <BandPicture
+        id="band"
+        title={`Where the true value of “${phrase}” probably lies`}
+        value={value}
+        marks={marks}
+        peaks={peaks}
+        scale={scale}
+      />
     </Entry>
   )
 }
@@ -105,16 +123,16 @@ function OtherUnits({ answer }: AnswerProps) {
 }
 
 function Reckoning({ answer }: AnswerProps) {
-  const { senses, sources } = answer
+  const { senses } = answer
   return (
     <Entry title="How it was reckoned" about={<p>Each factor, and the statute, handbook or judgement that it rests on.</p>}>
       {senses.map(({ label, steps, exact, unit }, i) => (
         <details open={i === 0}>
           <summary>
-            <span class="letter">{letterOf(i)}</span> <strong>{label}</strong>
+            {senses.length > 1 && <span class="letter">{letterOf(i)}</span>} <strong>{label}</strong>
             {exact && <span class="quiet">{` · by law ${exact} ${unit}`}</span>}
           </summary>
-          <Steps steps={steps} sources={sources} />
+          <Steps steps={steps} />
         </details>
       ))}
     </Entry>
@@ -133,9 +151,11 @@ function TakeWith({ answer, asked, address, shown }: AnswerProps) {
         slug={keyFor(phrase, setting.year)}
         sources={sources}
       />
-      <Copyable title="A link to this answer" text={address} />
+      <div class="screen">
+        <Copyable title="A link to this answer" text={address} />
+      </div>
       {shown && <ForOwnPage {...shown} />}
-      <p class="small">
+      <p class="small screen">
         For programs: <a href={addressOf('/v1/convert', { ...asked, phrase })}>the same answer as JSON</a>.
       </p>
     </Entry>
@@ -152,9 +172,11 @@ export function MeasureAnswer(props: AnswerProps) {
         <MeasureForm form="measure" asked={asked} short />
       </Entry>
       <HowSure {...props} />
-      <Entry title="Which one?" about={<p>Press a meaning to insist on it.</p>}>
-        <Senses answer={answer} asked={asked} />
-      </Entry>
+      {answer.senses.length > 1 && (
+        <Entry title="Which one?" about={<p class="screen">Press a meaning to insist on it.</p>}>
+          <Senses answer={answer} asked={asked} />
+        </Entry>
+      )}
       <OtherUnits {...props} />
       <Reckoning {...props} />
       <Entry title="Sources">

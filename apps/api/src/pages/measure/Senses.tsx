@@ -5,14 +5,13 @@ import { letterOf } from '../parts/letters.js'
 
 function Row({ sense, index, answer, asked }: { sense: AnswerSense; index: number; answer: Answer; asked: Asked }) {
   const scale = scaleFor(answer.value.quantity, sense.best)
-  const alone = answer.senses.length === 1
   // Two standards may have one name: then the id tells them apart.
   const ambiguous = answer.senses.filter(({ label }) => label === sense.label).length > 1
   return (
     <tr>
       <th scope="row">
         <span class="letter">{letterOf(index)}</span>
-        {alone ? <span>{sense.label}</span> : <a href={addressOf('/measure', { ...asked, standard: sense.id })}>{sense.label}</a>}
+        <a href={addressOf('/measure', { ...asked, standard: sense.id })}>{sense.label}</a>
         {ambiguous && <code class="quiet"> {sense.id}</code>}
       </th>
       <td class="figure" data-head="Comes to">
@@ -30,35 +29,27 @@ function Row({ sense, index, answer, asked }: { sense: AnswerSense; index: numbe
 
 /** Every meaning that the measure may have had, to choose from. */
 export function Senses({ answer, asked }: { answer: Answer; asked: Asked }) {
-  const { standard: _, ...without } = asked
   return (
-    <>
-      <table class="ruled stack">
-        <thead>
-          <tr>
-            <th scope="col">Meaning</th>
-            <th scope="col" class="figure">
-              Comes to
-            </th>
-            <th scope="col" class="figure">
-              Between
-            </th>
-            <th scope="col" class="figure">
-              Likelihood
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {answer.senses.map((sense, index) => (
-            <Row sense={sense} index={index} answer={answer} asked={asked} />
-          ))}
-        </tbody>
-      </table>
-      {asked.standard && (
-        <p>
-          You asked for this meaning alone. <a href={addressOf('/measure', without)}>Weigh every meaning again.</a>
-        </p>
-      )}
-    </>
+    <table class="ruled stack">
+      <thead>
+        <tr>
+          <th scope="col">Meaning</th>
+          <th scope="col" class="figure">
+            Comes to
+          </th>
+          <th scope="col" class="figure">
+            Between
+          </th>
+          <th scope="col" class="figure">
+            Likelihood
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {answer.senses.map((sense, index) => (
+          <Row sense={sense} index={index} answer={answer} asked={asked} />
+        ))}
+      </tbody>
+    </table>
   )
 }

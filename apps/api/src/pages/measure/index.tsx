@@ -8,6 +8,8 @@ import { MeasureForm, MeasureTries } from '../parts/forms.js'
 import { answered } from './answered.js'
 import { MeasureAnswer } from './MeasureAnswer.js'
 
+export { answered } from './answered.js'
+
 const at = '/measure'
 const fields = ['phrase', 'year', 'place']
 const lacking = 'Every word was understood, but no measure is among them: say how much, as in “a pint of cream”.'

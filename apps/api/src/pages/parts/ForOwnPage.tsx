@@ -35,12 +35,12 @@ export function elsewhere(context: Context, kind: Kind, asked: Asked): Elsewhere
 /** The lines to paste, and what to do where no script may run. */
 export function ForOwnPage({ markup, frame, picture }: Elsewhere) {
   return (
-    <>
+    <div class="body-gap screen">
       <Copyable title="For your own web page" text={markup} />
       <p class="small">
         Add <code>display="card"</code> to show the band and the meanings too. Where a site takes no script, use{' '}
         <a href={frame}>the small page</a> in a frame or <a href={picture}>the picture</a>.
       </p>
-    </>
+    </div>
   )
 }

@@ -55,8 +55,8 @@ export function YearField({ asked, short, ...props }: FieldProps & { short?: boo
       {...props}
       asked={asked}
       name="year"
-      label="Year"
-      hint={short ? '1690, 1690~ or 169X' : '1690; 1690~ if about then; 169X for the 1690s; empty if not known.'}
+      label="Year, if known"
+      hint={short ? '1690, 1690~ or 169X' : '1690; 1690~ is about then, 169X that decade.'}
       control={(own) => <input {...own} value={asked.year} autocomplete="off" maxlength={20} />}
     />
   )

@@ -60,6 +60,9 @@ export function inScale(value: number, scale: Scale): string {
   return name === '' ? text : `${text}\u00a0${name}`
 }
 
+/** A text of the library whose figures keep their per cents and degrees on one line. */
+export const unbroken = (text: string): string => text.replace(/(\d) (?=[%°])/g, '$1\u00a0')
+
 /** Both ends: `1.87 to 2.32 litres`; one figure where they are the same. */
 export function between({ low, high }: { readonly low: number; readonly high: number }, scale: Scale): string {
   const [from, to] = [bare(low, scale), bare(high, scale)]

@@ -1,4 +1,5 @@
-import type { AnswerCaution, AnswerSource } from '@pottle/core'
+import type { AnswerCaution } from '@pottle/core'
+import { unbroken } from './figures.js'
 import { ShortSources } from './sources.js'
 
 /** What the reader should know before using the figure. */
@@ -7,14 +8,14 @@ export function Notes({ notes }: { notes: readonly string[] }) {
   return (
     <ul class="notes">
       {notes.map((note) => (
-        <li>{note}</li>
+        <li>{unbroken(note)}</li>
       ))}
     </ul>
   )
 }
 
 /** Warnings, plainly. */
-export function Cautions({ cautions, sources }: { cautions: readonly AnswerCaution[]; sources: readonly AnswerSource[] }) {
+export function Cautions({ cautions }: { cautions: readonly AnswerCaution[] }) {
   return (
     <>
       {cautions.map(({ title, text, sources: texts }) => (
@@ -23,7 +24,7 @@ export function Cautions({ cautions, sources }: { cautions: readonly AnswerCauti
           <p>{text}</p>
           {texts.length > 0 && (
             <p class="small quiet">
-              <ShortSources texts={texts} sources={sources} />
+              <ShortSources texts={texts} />
             </p>
           )}
         </aside>

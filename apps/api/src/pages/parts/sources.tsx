@@ -1,5 +1,5 @@
 import type { Checked } from '@pottle/core'
-import { type AnswerSource, citeShort, type Grade } from '@pottle/core'
+import { type AnswerSource, type Grade, sources } from '@pottle/core'
 
 /** What a grade promises. */
 export const gradeWords: Readonly<Record<Grade, string>> = {
@@ -23,23 +23,30 @@ export const sayGrade = (grade: Grade, checked: Checked): string => [gradeWords[
 
 export const sourceAddress = (id: string): string => `/sources/${encodeURIComponent(id)}`
 
-/** A footnote form, linked to its source where it is one of those known. */
-export function ShortSource({ text, sources }: { text: string; sources: readonly AnswerSource[] }) {
-  const found = sources.find(({ id }) => {
-    const short = citeShort({ id })
-    return text === short || text.startsWith(`${short}, `)
-  })
-  return found ? <a href={sourceAddress(found.id)}>{text}</a> : <span>{text}</span>
+/** The longest first, so that a form which begins like another is not taken for it. */
+const byShort = sources.map(({ id, custom }) => ({ id, short: custom.short })).sort((a, b) => b.short.length - a.short.length)
+const known = new Map<string, string | undefined>()
+
+/** The source that a footnote form speaks of: *Digby, Closet Opened (1669), p. 3*. */
+export function sourceOf(text: string): string | undefined {
+  if (!known.has(text)) known.set(text, byShort.find(({ short }) => text === short || text.startsWith(`${short}, `))?.id)
+  return known.get(text)
+}
+
+/** A footnote form, linked to its source. */
+export function ShortSource({ text }: { text: string }) {
+  const id = sourceOf(text)
+  return id ? <a href={sourceAddress(id)}>{text}</a> : <span>{text}</span>
 }
 
 /** Footnote forms, one after another. */
-export function ShortSources({ texts, sources }: { texts: readonly string[]; sources: readonly AnswerSource[] }) {
+export function ShortSources({ texts }: { texts: readonly string[] }) {
   return (
     <>
       {texts.map((text, i) => (
         <>
           {i > 0 && '; '}
-          <ShortSource text={text} sources={sources} />
+          <ShortSource text={text} />
         </>
       ))}
     </>

@@ -19,7 +19,7 @@ function LoafForm({ asked, faults }: { asked: Asked; faults?: readonly Fault[] }
   const own = { form: 'loaves', asked: { ...usual, ...asked }, faults }
   return (
     <form action={at} data-ask>
-      <div class="row">
+      <div class="row loaf-of">
         <ChoiceField {...own} name="coin" label="Loaf" choices={coins} />
         <ChoiceField {...own} name="kind" label="Bread" choices={kinds} />
         <LineField {...own} name="from" label="From" most={4} />

@@ -1,6 +1,6 @@
 import type { Sheet, Value } from '@pottle/core'
 import { Entry } from '../frame/index.js'
-import { inScale, sayEnds, scaleFor } from '../parts/figures.js'
+import { inScale, sayEnds, scaleFor, unbroken } from '../parts/figures.js'
 
 /** A sum with its ends. */
 function sayTotal(total: Value): string {
@@ -45,7 +45,7 @@ export function Batch({ sheet }: { sheet: Sheet }) {
         {rounding && (
           <>
             <dt>Rounding</dt>
-            <dd>{rounding}</dd>
+            <dd>{unbroken(rounding)}</dd>
           </>
         )}
         {fixed.map(({ what, value }) => (

@@ -1,5 +1,5 @@
 import type { Sheet, SheetLine } from '@pottle/core'
-import { bare, inScale, scaleFor } from '../parts/figures.js'
+import { bare, inScale, scaleFor, unbroken } from '../parts/figures.js'
 
 /** Numbers that follow one another, as one run: 1–3, 7. */
 function runsOf(numbers: readonly number[]): readonly { first: number; last: number }[] {
@@ -12,10 +12,12 @@ function runsOf(numbers: readonly number[]): readonly { first: number; last: num
   return runs
 }
 
-/** Numbers of footnotes, raised. */
+/** Numbers of footnotes, raised and in brackets: behind a figure they would be read as part of it. */
 export function FootnoteMarks({ numbers }: { numbers: readonly number[] }) {
+  if (numbers.length === 0) return null
   return (
     <sup>
+      [
       {runsOf(numbers).map(({ first, last }, i) => {
         const text = first === last ? String(first) : `${first}–${last}`
         return (
@@ -27,6 +29,7 @@ export function FootnoteMarks({ numbers }: { numbers: readonly number[] }) {
           </>
         )
       })}
+      ]
     </sup>
   )
 }
@@ -59,7 +62,7 @@ function Row({ line }: { line: SheetLine }) {
         <span class="words">{phrase}</span>
         <FootnoteMarks numbers={sources} />
         {chosen && <span class="small quiet meaning">{chosen.label}</span>}
-        {note && <span class="small meaning">{note}</span>}
+        {note && <span class="small meaning">{unbroken(note)}</span>}
       </td>
     </tr>
   )

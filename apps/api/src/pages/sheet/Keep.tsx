@@ -12,7 +12,7 @@ export interface SheetProps {
   readonly address: string | null
 }
 
-export const sourcesOf = ({ sources }: Sheet): readonly { readonly id: string; readonly citation: string }[] =>
+const sourcesOf = ({ sources }: Sheet): readonly { readonly id: string; readonly citation: string }[] =>
   sources.map(({ id, citation }) => ({ id, citation }))
 
 /** A longer address than this is no use in a footnote. */

@@ -3,7 +3,7 @@ import { saySetting } from '../parts/asked.js'
 import { Cautions, Notes } from '../parts/remarks.js'
 import { Batch } from './Batch.js'
 import { Bench } from './Bench.js'
-import { Keep, type SheetProps, sourcesOf } from './Keep.js'
+import { Keep, type SheetProps } from './Keep.js'
 import { SheetForm } from './SheetForm.js'
 import { Order, Oven, Sources, Words } from './Work.js'
 
@@ -39,7 +39,7 @@ function Lead({ sheet }: SheetProps) {
         </p>
       )}
       <Notes notes={notes} />
-      <Cautions cautions={sheet.cautions} sources={sourcesOf(sheet)} />
+      <Cautions cautions={sheet.cautions} />
     </Entry>
   )
 }

@@ -6,6 +6,7 @@ import { Dials, dialsFor, HeatEvidence } from '../heat/index.js'
 import { NotFound } from '../parts/NotFound.js'
 import { Plate } from '../parts/Plate.js'
 import { SourceList } from '../parts/sources.js'
+import { OvenTests } from './OvenTests.js'
 
 const at = '/heats'
 
@@ -42,6 +43,12 @@ function List() {
             ))}
           </tbody>
         </table>
+      </Entry>
+      <Entry title="See also">
+        <p>
+          <a href={`${at}/tests`}>How a cook tried an oven</a>, <a href={`${at}/sugar`}>heights of sugar</a>,{' '}
+          <a href={`${at}/liquids`}>heats of liquids</a>, and <a href="/oven">a brick oven as it cools</a>.
+        </p>
       </Entry>
     </Page>
   )
@@ -86,9 +93,10 @@ function heatNamed(id: string): OvenHeat | undefined {
   }
 }
 
-/** `GET /heats`, `GET /heats/slow` */
+/** `GET /heats`, `GET /heats/tests`, `GET /heats/slow` */
 export const heatPages: Hono = new Hono()
 heatPages.get(at, (context) => respondWithPage(context, <List />))
+heatPages.get(`${at}/tests`, (context) => respondWithPage(context, <OvenTests />))
 heatPages.get(`${at}/:id`, (context) => {
   const id = context.req.param('id')
   const heat = heatNamed(id.toLowerCase())

@@ -1,3 +1,4 @@
+export { contentsPage } from './Contents.js'
 export { heatPages } from './heats.js'
-export { measurePages } from './measures.js'
+export { shelfPages } from './shelfPages.js'
 export { sourcePages } from './sources.js'

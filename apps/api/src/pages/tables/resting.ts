@@ -1,37 +1,47 @@
-import { allHeats, citeShort, listMeasures, sources } from '@pottle/core'
+import { allHeats } from '@pottle/core'
+import { sourceOf } from '../parts/sources.js'
+import { measureShelves, shelves } from './shelves/index.js'
 
-/** What leans on a source. */
-export interface Resting {
-  readonly measures: ReadonlySet<string>
-  readonly heats: ReadonlySet<string>
+/** Something of the tables that leans on a source, by the page that it has. */
+export interface Leaning {
+  readonly address: string
+  readonly label: string
 }
 
-/** The source that a footnote form speaks of: the longest short form that it begins with. */
-function sourceFinder(): (text: string) => string | undefined {
-  const byShort = sources.map(({ id }) => ({ id, short: citeShort({ id }) })).sort((a, b) => b.short.length - a.short.length)
-  const known = new Map<string, string | undefined>()
-  return (text) => {
-    if (!known.has(text)) known.set(text, byShort.find(({ short }) => text === short || text.startsWith(`${short}, `))?.id)
-    return known.get(text)
+/** What leans on a source, by the list that it stands in. */
+export type Resting = ReadonlyMap<string, readonly Leaning[]>
+
+const nameOfList = new Map(shelves.map((shelf) => [shelf, measureShelves.includes(shelf) ? 'Measures' : shelf.title]))
+
+/** Every leaning of the tables, with the list that it stands in and the footnote forms that it cites. */
+function* leanings(): Generator<{ list: string; leaning: Leaning; sources: readonly (string | undefined)[] }> {
+  for (const shelf of shelves)
+    for (const { address, label, findings } of shelf.articles)
+      yield { list: nameOfList.get(shelf)!, leaning: { address, label }, sources: findings.flatMap((one) => one.sources).map(sourceOf) }
+  for (const { id, label, claims, goods, tests } of allHeats()) {
+    const sources = [...claims, ...goods, ...tests].flatMap((one) => one.sources).map((cited) => cited.id)
+    yield { list: 'Oven heats', leaning: { address: `/heats/${id}`, label }, sources }
   }
 }
-
-let index: ReadonlyMap<string, { measures: Set<string>; heats: Set<string> }> | undefined
 
 /** Made once, when a source is first looked at. */
-function makeIndex(): NonNullable<typeof index> {
-  const made = new Map(sources.map(({ id }) => [id, { measures: new Set<string>(), heats: new Set<string>() }]))
-  const find = sourceFinder()
-  for (const { id, senses } of listMeasures())
-    for (const text of senses.flatMap((sense) => sense.sources)) made.get(find(text) ?? '')?.measures.add(id)
-  for (const { id, claims, goods, tests } of allHeats()) {
-    for (const cited of [...claims, ...goods, ...tests].flatMap((one) => one.sources)) made.get(cited.id)?.heats.add(id)
+function makeIndex(): Map<string, Map<string, Leaning[]>> {
+  const index = new Map<string, Map<string, Leaning[]>>()
+  for (const { list, leaning, sources } of leanings()) {
+    for (const id of new Set(sources)) {
+      if (id === undefined) continue
+      const lists = index.get(id) ?? new Map<string, Leaning[]>()
+      lists.set(list, [...(lists.get(list) ?? []), leaning])
+      index.set(id, lists)
+    }
   }
-  return made
+  return index
 }
 
-/** The measures and heats that lean on a source. */
+let index: ReturnType<typeof makeIndex> | undefined
+
+/** What leans on a source. */
 export function restingOn(id: string): Resting {
   index ??= makeIndex()
-  return index.get(id)!
+  return index.get(id) ?? new Map()
 }

@@ -1,4 +1,4 @@
-import { citeFull, describeMeasure, findSource, heatById, type SourceRow, sources } from '@pottle/core'
+import { citeFull, findSource, type SourceRow, sources } from '@pottle/core'
 import { Hono } from 'hono'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
 import { SourceCitations } from '../parts/citing.js'
@@ -8,12 +8,6 @@ import { sourceAddress } from '../parts/sources.js'
 import { restingOn } from './resting.js'
 
 const at = '/sources'
-
-/** Every source with its full reference. */
-export const knownSources: readonly { readonly id: string; readonly citation: string }[] = sources.map((source) => ({
-  id: source.id,
-  citation: citeFull(source),
-}))
 
 const entries = sources
   .map((source) => ({ id: source.id, text: isWork(source) ? referTo(source, 'chicago') : citeFull(source) }))
@@ -59,34 +53,22 @@ function List() {
 }
 
 function Resting({ id }: { id: string }) {
-  const { measures, heats } = restingOn(id)
-  if (measures.size === 0 && heats.size === 0) return null
+  const lists = restingOn(id)
+  if (lists.size === 0) return null
   return (
     <Entry title="What rests on it">
-      {measures.size > 0 && (
-        <p>
-          Measures:{' '}
-          {[...measures].map((one, i) => (
-            <>
-              {i > 0 && ', '}
-              <a href={`/measures/${one}`}>{describeMeasure(one)?.label ?? one}</a>
-            </>
-          ))}
-          .
-        </p>
-      )}
-      {heats.size > 0 && (
-        <p>
-          Oven heats:{' '}
-          {[...heats].map((one, i) => (
-            <>
-              {i > 0 && ', '}
-              <a href={`/heats/${one}`}>{heatById(one).label}</a>
-            </>
-          ))}
-          .
-        </p>
-      )}
+      {[...lists].map(([list, leanings]) => (
+        <div>
+          <h3>{list}</h3>
+          <ul class="run">
+            {leanings.map(({ address, label }) => (
+              <li>
+                <a href={address}>{label}</a>
+              </li>
+            ))}
+          </ul>
+        </div>
+      ))}
     </Entry>
   )
 }

@@ -16,9 +16,11 @@ nav a { display: inline-block; padding: 0.2rem 0; color: var(--ink); }
 nav a[aria-current] { text-decoration: none; border-bottom: 0.2rem solid var(--margin); padding-bottom: 0; }
 main { border-top: 0.22rem solid var(--ink); position: relative; padding-bottom: 2rem; display: block; }
 main::before { content: ""; position: absolute; left: 1.25rem; right: 1.25rem; top: 0.15rem; border-top: 1px solid var(--ink); }
-.opening { padding: 2rem 0 1.8rem; border-bottom: 1px solid var(--feint); display: grid; gap: 0.4rem; }
+.opening { padding: 2rem 0 1.8rem; border-bottom: 1px solid var(--feint); display: grid; gap: 0.6rem; }
+.opening.first > div { display: grid; gap: 0.8rem; }
 .opening h1 { font-size: clamp(1.8rem, 1.1rem + 3vw, 2.9rem); line-height: 1.1; }
 .opening p { font-size: 1.2rem; color: var(--quiet); max-width: 44rem; text-wrap: balance; }
+.opening p.small { font-size: 0.95rem; }
 .opening.first { gap: 1.2rem 2rem; padding-bottom: 1rem; }
 @media (min-width: 56rem) { .opening.first { grid-template-columns: minmax(0, 1fr) auto; align-items: end; } .opening.first > div { padding-bottom: 1.2rem; } }
 .entry { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.8rem; padding: 1.5rem 0; border-bottom: 1px solid var(--feint); }
@@ -57,6 +59,12 @@ details[open] > summary { margin-bottom: 0.5rem; }
 .jump a { display: inline-block; min-width: 1.5rem; padding: 0.15rem 0; }
 .units { list-style: none; padding: 0; columns: 3 11rem; column-gap: 1.8rem; }
 .units li { padding: 0.2rem 0; border-bottom: 1px solid var(--feint); break-inside: avoid; }
+.run { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: 0 1.1rem; }
+.run li { padding: 0.2rem 0; }
+.contents { list-style: none; padding: 0; max-width: 34rem; }
+.contents li { display: flex; align-items: baseline; gap: 0.4rem; padding: 0.25rem 0; max-width: none; }
+.contents li::before { content: ""; order: 1; flex: 1; border-bottom: 2px dotted var(--quiet); }
+.contents span { order: 2; }
 .two { display: grid; gap: 1rem 2rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 18rem), 1fr)); }
 .plain { list-style: none; padding: 0; }
 .plain li { padding: 0.35rem 0; border-bottom: 1px solid var(--feint); max-width: none; }

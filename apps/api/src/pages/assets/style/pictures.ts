@@ -9,6 +9,7 @@ export const pictures: string = `
 .plate { display: grid; gap: 0.5rem; }
 .plate .sheet { overflow-x: auto; border: 1px solid var(--feint); }
 .plate svg { display: block; width: 100%; height: auto; min-width: 44rem; }
+.plate svg, .plate svg * { font-family: inherit; word-spacing: 0; }
 .sideways { display: none; }
 @media (max-width: 47rem) { .sideways { display: inline; } }
 .plate figcaption { color: var(--quiet); font-size: 0.9rem; }
@@ -25,6 +26,16 @@ export const pictures: string = `
 .shelf .quart { height: 4.72rem; }
 .shelf .pottle { height: 5.95rem; }
 .shelf .gallon { height: 7.5rem; }
-@media (max-width: 30rem) { .shelf ul { justify-content: space-between; } .shelf svg { padding: 0; } .shelf li { font-size: 0.76rem; } .shelf li a { padding: 0.25rem 0.1rem 0; } }
+@media (max-width: 30rem) {
+  .shelf ul { justify-content: space-between; flex-wrap: nowrap; }
+  .shelf svg { padding: 0; }
+  .shelf li { font-size: 0.74rem; }
+  .shelf li a { padding: 0.25rem 0.1rem 0; }
+  .shelf .gill { height: 1.65rem; }
+  .shelf .pint { height: 2.62rem; }
+  .shelf .quart { height: 3.3rem; }
+  .shelf .pottle { height: 4.16rem; }
+  .shelf .gallon { height: 5.24rem; }
+}
 .measure-mark { fill: none; stroke: currentColor; stroke-width: 2.4; stroke-linecap: round; stroke-linejoin: round; }
 `

@@ -2,6 +2,8 @@
 export const print: string = `
 @media print {
   html { font-size: 11pt; }
+  .masthead, main, .colophon { max-width: none; padding-left: 0; padding-right: 0; }
+  main::before { left: 0; right: 0; }
   .masthead nav, .skip, form, .colophon nav, button, .tries, .jump, .screen { display: none !important; }
   /* Grids are not broken between pages where they should be: on paper everything stands in one column. */
   .entry, .entry > header, .entry > .body, .body-gap, .steps, .work, .two, .plate { display: block; }

@@ -2,9 +2,14 @@
 export const sheet: string = `
 .receipt { font-size: 1.08rem; line-height: 1.75; white-space: pre-line; max-width: 42rem; }
 .receipt mark { background: none; color: inherit; text-decoration: underline; text-decoration-color: var(--margin); text-decoration-thickness: 0.1em; text-underline-offset: 0.22em; }
-.receipt sup { font-size: 0.72em; line-height: 0; font-style: normal; padding-left: 0.15em; }
+sup { font-size: 0.72em; line-height: 0; font-style: normal; padding-left: 0.15em; }
 .meaning { display: block; }
 .bench td:first-child { width: 1.6rem; }
+@media (max-width: 40rem) {
+  .ruled.stack.bench tr { display: grid; grid-template-columns: 1.9rem minmax(0, 1fr); }
+  .ruled.stack.bench tr > * { grid-column: 2; }
+  .ruled.stack.bench td:first-child { grid-area: 1 / 1; padding-top: 0.55rem; }
+}
 @media (min-width: 46rem) { .bench td:nth-of-type(2) { white-space: nowrap; } }
 .two-lines { display: grid; gap: 0.2rem; }
 .off { font-size: 1.4rem; line-height: 1.3; }

@@ -8,6 +8,7 @@ export const tables: string = `
 .ruled .figure { text-align: right; padding-left: 0.8rem; border-left: 1px solid var(--margin); white-space: nowrap; }
 .ruled .figure + td:not(.figure), .ruled .figure + th:not(.figure) { border-left: 1px solid var(--margin); padding-left: 0.8rem; }
 .ruled td:last-child, .ruled th:last-child { padding-right: 0.2rem; }
+.ruled .years { white-space: nowrap; }
 .letter { display: inline-block; width: 1.5em; height: 1.5em; line-height: 1.5em; border: 1px solid currentColor; border-radius: 50%; text-align: center; font-size: 0.85rem; }
 .letter + * { margin-left: 0.3rem; }
 @media (max-width: 40rem) {
@@ -22,7 +23,11 @@ export const tables: string = `
   .ruled.stack td.figure, .ruled.stack .figure + td:not(.figure) { border-left: 0; padding-left: 0; }
 }
 @media (max-width: 30rem) { .ruled:not(.stack) { font-size: 0.88rem; } }
-@media (max-width: 22rem) { .ruled:not(.stack) { font-size: 0.78rem; } }
+@media (max-width: 22rem) {
+  .ruled:not(.stack) { font-size: 0.78rem; }
+  .ruled:not(.stack) :is(th, td) { padding-right: 0.3rem; }
+  .ruled:not(.stack) :is(.figure, .figure + *) { padding-left: 0.3rem; }
+}
 .steps { list-style: none; padding: 0; border-top: 2px solid var(--ink); border-bottom: 2px solid var(--ink); }
 .steps li { display: grid; gap: 0.1rem 1.5rem; padding: 0.6rem 0; border-bottom: 1px solid var(--feint); max-width: none; }
 .steps li:last-child { border-bottom: 0; }
