@@ -11,6 +11,7 @@ await build({
   outfile,
   alias: {
     '@pottle/core': path('../../../packages/core/src/index.ts'),
+    '@pottle/core/tables': path('../../../packages/core/src/tables/index.ts'),
     '@pottle/embed/view': path('../../../packages/embed/src/view/index.ts'),
     '@pottle/embed/library': path('../../../packages/embed/src/library/index.ts'),
   },
