@@ -23,8 +23,8 @@ export interface Setting {
 }
 
 /** The tables begin with the Assize of Bread and Ale (51 Hen. III, 1266) and end with the last wheat price, of 1914. */
-export const firstYear = 1266
-export const lastYear = 1914
+const firstYear = 1266
+const lastYear = 1914
 
 /** How far an *about* reaches to either side, in years: a printed book's usual distance from its author's practice. Judgement. */
 const hedge = 10

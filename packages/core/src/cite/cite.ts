@@ -6,7 +6,7 @@ const nameOf = (person: Person): string => person.literal ?? [person.given, pers
 const inverted = (person: Person): string => person.literal ?? [person.family, person.given].filter(Boolean).join(', ')
 
 /** The year of a source as it is printed; undefined where none is known. */
-export function yearOf(source: SourceRow): number | undefined {
+function yearOf(source: SourceRow): number | undefined {
   return source.issued?.['date-parts'][0]?.[0]
 }
 

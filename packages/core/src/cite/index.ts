@@ -1,2 +1,2 @@
-export { citeBibtex, citeFull, citeShort, yearOf } from './cite.js'
+export { citeBibtex, citeFull, citeShort } from './cite.js'
 export { type AnswerStep, type Step, tellStep } from './step.js'

@@ -17,7 +17,7 @@ export interface CoreTemperature extends Cited {
 }
 
 /** What may be in a dish that decides how hot its middle must become. */
-export const contents = ['egg', 'milk', 'poultry', 'meat', 'minced-meat', 'fish'] as const
+const contents = ['egg', 'milk', 'poultry', 'meat', 'minced-meat', 'fish'] as const
 export type Content = (typeof contents)[number]
 
 const rowFor: Readonly<Record<Content, string>> = {

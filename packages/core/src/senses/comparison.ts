@@ -20,7 +20,7 @@ const index = byKey(comparisons)
 const lead = /^(?:(?:the )?(?:bigness|size|greatness|quantity|bulk|shape) of|as (?:big|large|great|much) as) (?:a |an |the )?/
 
 /** The thing that a measure compares with: `walnut` of *bigness of a walnut*; null for other measures. */
-export function comparedWith({ kind, measure }: Reading): string | null {
+function comparedWith({ kind, measure }: Reading): string | null {
   if (!measure || (kind !== 'comparison' && kind !== 'measured')) return null
   const object = measure.toLowerCase().replace(lead, '')
   return object === measure.toLowerCase() && kind !== 'comparison' ? null : object

@@ -28,7 +28,7 @@ const massOf = (lines: readonly Worked[], is: (line: Worked) => boolean): number
   lines.filter(is).reduce((sum, { kernel, base }) => sum + (kernel?.bands(0.9).mass?.best ?? 0) * base, 0)
 
 /** What kind of food the batch is, so that heat is reckoned as it goes through it: by its name, else by what is in it. */
-export function foodOf(title: string, lines: readonly Worked[]): string {
+function foodOf(title: string, lines: readonly Worked[]): string {
   const words = ` ${title.toLowerCase().replace(/[^a-z]{1,20}/g, ' ')} `
   const named = bakeFoods.find(
     ({ id, names }) => !['batter', 'bread', 'custard', 'pastry'].includes(id) && names.some((name) => words.includes(` ${name} `)),

@@ -6,7 +6,7 @@ export const nameIn = (value: unknown): string => (typeof value === 'string' ? v
 const fractionForm = /^(?:(\d{1,6}) )?(\d{1,6})\/(\d{1,6})$|^(\d{1,9}(?:\.\d{1,9})?)$/
 
 /** A number as a person writes it: `0.5`, `1/3`, `1 1/2`; undefined for anything else. */
-export function readNumber(text: string): number | undefined {
+function readNumber(text: string): number | undefined {
   const [, whole, over, under, plain] = fractionForm.exec(text.trim()) ?? []
   if (plain !== undefined) return Number(plain)
   if (over === undefined || Number(under) === 0) return undefined

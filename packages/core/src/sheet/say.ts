@@ -3,7 +3,7 @@ import type { Value } from '../answer.js'
 import type { Sheet, SheetLine } from './sheet.js'
 
 /** Three digits, as a reader compares them. */
-export const short = (value: number): string => String(Number(value.toPrecision(3)))
+const short = (value: number): string => String(Number(value.toPrecision(3)))
 
 const capital = (text: string): string => (text === '' ? '' : text[0]!.toUpperCase() + text.slice(1))
 
