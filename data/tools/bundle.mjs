@@ -20,7 +20,10 @@ const write = (name, text) => {
 
 for (const [name, type] of Object.entries(tables)) {
   const json = readFileSync(new URL(`${name}.json`, data), 'utf8').trim()
-  write(name, `import type { ${type} } from '../schema/index.js'\n\nexport const ${camel(name)}: readonly ${type}[] = ${json}\n`)
+  write(
+    name,
+    `import type { ${type} } from '../schema/index.js'\n\n/** The rows of \`data/${name}.json\`. */\nexport const ${camel(name)}: readonly ${type}[] = ${json}\n`,
+  )
 }
 // The short forms alone, for who names sources and does not describe them: a quarter of the table.
 const shorts = JSON.parse(readFileSync(new URL('sources.json', data), 'utf8')).map(({ id, custom }) => [id, custom.short])
@@ -29,6 +32,9 @@ write(
   `export const shortSources: Readonly<Record<string, string>> = ${JSON.stringify(Object.fromEntries(shorts), null, 2)}\n`,
 )
 const { version } = JSON.parse(readFileSync(new URL('package.json', data), 'utf8'))
-write('version', `export const dataset: string = '${version}'\n`)
+write(
+  'version',
+  `/** The version of the tables, which answers carry so that a figure can be traced. */\nexport const dataset: string = '${version}'\n`,
+)
 
 for (const file of readdirSync(rows)) if (!written.has(file)) rmSync(fileURLToPath(new URL(file, rows)))

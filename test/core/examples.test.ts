@@ -1,12 +1,12 @@
 /**
  * Runs every `@example` of the library's docstrings and compares it with the value that stands behind its `//`.
  *
- * An example is one line, `@example call(…)   // value`. Names come from the file itself, from the public face and from the rooms. An expected
- * value that holds `…` is compared as text, each `…` standing for anything.
+ * The examples of public functions need the public face alone, as a reader of the reference has it; those of others may use what stands in
+ * their file and in the rooms. An expected value that holds `…` is compared as text, each `…` standing for anything.
  */
 import * as face from '@pottle/core'
-import { transpile } from 'typescript'
 import { afterAll, expect, test } from 'vitest'
+import { type Example, evaluate, examplesIn, markedIn, unshown } from '../docstrings.js'
 
 type Module = Record<string, unknown>
 
@@ -18,43 +18,34 @@ const texts = import.meta.glob<string>(['../../packages/core/src/**/*.ts', '!**/
   eager: true,
 })
 
-interface Example {
-  readonly file: string
-  readonly call: string
-  readonly expected: string
-}
-
+const examples = examplesIn(texts)
 const rooms: Module = Object.assign({}, ...Object.values(doors))
 
-const line = /^ \* @example (.+?)\s{2,}\/\/ (.+)$/
-const examples: Example[] = Object.entries(texts).flatMap(([file, text]) =>
-  text
-    .split('\n')
-    .map((row) => line.exec(row.trimStart().replace(/^\* /, ' * ')))
-    .filter((found) => found !== null)
-    .map(([, call, expected]) => ({ file: file.replace('../../packages/core/src/', ''), call: call!, expected: expected! })),
-)
-
-function evaluate(code: string, names: Module): unknown {
-  const plain = transpile(`(${code})`).replace('"use strict";', '').trim()
-  return new Function(...Object.keys(names), `return ${plain}`)(...Object.values(names))
-}
+const scopeOf = async ({ file, name }: Example): Promise<Module> =>
+  Object.hasOwn(face, name) ? { ...face } : { ...rooms, ...face, ...(await modules[file]!()) }
 
 const escapePattern = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
 
-test.each(examples.map((example) => [`${example.file}: ${example.call}`, example] as const))('%s', async (_, { file, call, expected }) => {
-  const own = await modules[`../../packages/core/src/${file}`]!()
-  const result = evaluate(call, { ...rooms, ...face, ...own })
-  if (expected.includes('…')) {
-    expect(typeof result === 'string' ? `'${result}'` : JSON.stringify(result)).toMatch(
-      new RegExp(`^${expected.split('…').map(escapePattern).join('.*')}$`, 's'),
-    )
-  } else expect(result).toEqual(evaluate(expected, rooms))
-})
+test.each(examples.map((example) => [`${example.file.replace('../../packages/core/src/', '')}: ${example.call}`, example] as const))(
+  '%s',
+  async (_, example) => {
+    const { call, expected } = example
+    const scope = await scopeOf(example)
+    const result = evaluate(call, scope)
+    if (expected.includes('…')) {
+      expect(typeof result === 'string' ? `'${result}'` : JSON.stringify(result)).toMatch(
+        new RegExp(`^${expected.split('…').map(escapePattern).join('.*')}$`, 's'),
+      )
+    } else expect(result).toEqual(evaluate(expected, { ...rooms, ...scope }))
+  },
+)
 
 test('no docstring has an example that is not run', () => {
-  const marked = Object.values(texts).flatMap((text) => text.match(/@example/g) ?? []).length
-  expect(examples.length).toBe(marked)
+  expect(examples.length).toBe(markedIn(texts))
+})
+
+test('every public function has an example', () => {
+  expect(unshown(face, examples)).toEqual([])
 })
 
 afterAll(() => console.log(`examples: ${examples.length} in docstrings`))

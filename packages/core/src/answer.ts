@@ -71,5 +71,6 @@ export interface AnswerData {
 
 /** An answer whose longer parts are made when they are first read. Take `toJSON()` before spreading or comparing it. */
 export interface Answer extends AnswerData {
+  /** All parts of the answer, as a plain object. */
   toJSON(): AnswerData
 }

@@ -80,7 +80,11 @@ function entryOf(measure: MeasureRow): CatalogueMeasure {
 
 const slugOf = (id: string): string => id.replaceAll(' ', '-')
 
-/** Every measure of the tables with its senses by date and place. */
+/**
+ * Every measure of the tables with its senses by date and place. Values are in the base unit of their quantity: g, ml, each.
+ *
+ * @example listMeasures().find(({ id }) => id === 'pottle')?.senses[0]?.value   // 1892.705892
+ */
 export function listMeasures(): readonly CatalogueMeasure[] {
   return measures.map(entryOf)
 }
@@ -88,7 +92,8 @@ export function listMeasures(): readonly CatalogueMeasure[] {
 /**
  * One measure by its name or a listed spelling.
  *
- * @returns undefined where the tables have none of that name
+ * @returns values in the base unit of their quantity; undefined where the tables have none of that name
+ * @throws PottleError `bad-option` for a name that is no text
  * @example describeMeasure('pottle')?.senses.map(({ id }) => id).includes('pottle.wine')   // true
  */
 export function describeMeasure(name: string): CatalogueMeasure | undefined {

@@ -3,6 +3,8 @@
  *
  * Importing this module defines `<pottle-measure>`, `<pottle-heat>` and `<pottle-loaf>`. They ask the API at the origin that the script came
  * from; an `api` attribute, or `data-pottle-api` on an element around them, names another.
+ *
+ * @module @pottle/embed
  */
 import { askApi } from './ask.js'
 import { defineElements } from './element/index.js'

@@ -45,11 +45,11 @@ export function bestOf(e: Expression): number {
 }
 
 /**
- * The band of an expression: its distribution is computed (JCGM 101:2008, 5.4 to 5.6), not sampled, so that the same call gives the same digits.
+ * The band of an expression, in the expression's own unit: its distribution is computed (JCGM 101:2008, 5.4 to 5.6), not sampled, so that the same call gives the same digits.
  *
  * @param coverage the probability of lying between the ends, between 0 and 1; tails of less than a hundred-thousandth are not resolved
  * @throws PottleError when the coverage is out of range, or an unknown has two shapes or a power that it cannot be raised to
- * @example bandOf(product(2, unknown('glass', rectangle(45, 60))))   // { low: 91.5, best: 105, high: 118.5, coverage: 0.9 }
+ * @example bandOf(loafWeight({ coin: 'penny', kind: 'white', year: 1680 }).value)   // { low: 183.241, best: 226.083, high: 278.942, coverage: 0.9 }
  */
 export function bandOf(e: Expression, coverage = 0.9): Band {
   const known = variables()
@@ -61,7 +61,7 @@ export function bandOf(e: Expression, coverage = 0.9): Band {
  * The band of one of several meanings: the ends are those of the mixture, the best is the best of the heaviest part (the first of equals).
  *
  * @throws PottleError as `bandOf`, and when there are no parts or a weight is below 0
- * @example mixtureBand([{ weight: 3, value: constant(473) }, { weight: 1, value: constant(568) }])   // { low: 473, best: 473, high: 568, coverage: 0.9 }
+ * @example mixtureBand([1660, 1690].map((year) => ({ weight: 1, value: loafWeight({ year }).value })))   // { low: 160.285, best: 189.163, high: 322.624, coverage: 0.9 }
  */
 export function mixtureBand(parts: readonly Weighted[], coverage = 0.9): Band {
   const known = variables()

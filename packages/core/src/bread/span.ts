@@ -87,8 +87,12 @@ function together(parts: readonly Part[], name: string): Loaf {
  * Within a regime the years differ by the price of wheat alone, which swings as a log-normal does: the mixture of years is given by the
  * log-normal of the same mean and deviation.
  *
+ * @param question coin, kind and place as `loafWeight` takes them
+ * @param years at least one, each with its share of the doubt about the date
  * @param name the date as it was written: it names the doubt, so that loaves of one receipt stay together
+ * @returns loaves whose `value` is in grams
  * @throws PottleError as `loafWeight` does, where no year has such a loaf
+ * @example loavesOver({ coin: 'penny', kind: 'white' }, settingOf('1750/1770').moments, '1750/1770').map(({ group }) => group)   // ['anne', 'george-ii']
  */
 export function loavesOver(question: Omit<LoafQuestion, 'year'>, years: readonly LoafYear[], name: string): readonly LoafSpan[] {
   const groups = new Map<string, Part[]>()

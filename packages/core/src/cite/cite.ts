@@ -11,7 +11,7 @@ function yearOf(source: SourceRow): number | undefined {
 }
 
 /**
- * A footnote as short as a reader can follow: the source's short form and the place in it.
+ * A footnote as short as a reader can follow: the source's short form and the place in it; the id alone where the tables have no such source.
  *
  * @example citeShort({ id: 'digby-1669', at: 'p. 3' })   // 'Digby, Closet Opened (1669), p. 3'
  */
@@ -28,7 +28,11 @@ function ordinal(edition: string): string {
   return /^\d+$/.test(edition) ? `${edition}${ordinals[english.select(Number(edition))]}` : edition
 }
 
-/** The whole reference on one line: author, title, edition, publisher, year, and where its text was seen. Acts are cited by their short form. */
+/**
+ * The whole reference on one line: author, title, edition, publisher, year and pages. Acts are cited by their short form.
+ *
+ * @example citeFull(findSource('digby-1669')!).slice(0, 24)   // 'Kenelm Digby, The Closet'
+ */
 export function citeFull(source: SourceRow): string {
   if (source.type === 'legislation') return `${source.title}, ${source.custom.short}.`
   const people = (source.author ?? source.editor ?? []).map(nameOf).join(', ')

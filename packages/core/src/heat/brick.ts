@@ -34,11 +34,13 @@ export interface OvenMoment {
   readonly modern: OvenSettings
 }
 
+/** A brick oven as it cools, to be asked for any time or temperature. */
 export interface BrickOven {
   readonly start: Band
   readonly ambient: number
   readonly timeConstant: Spread
   readonly batchMinutes: number
+  /** The oven so many hours after the start, from 0 to 72. */
   readonly at: (hours: number) => OvenMoment
   /** Hours until the oven has fallen to a temperature in degC; null where it never does. */
   readonly reaches: (celsius: number) => Band | null

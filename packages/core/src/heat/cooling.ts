@@ -7,13 +7,19 @@ export function constantOf(id: 'shut' | 'loaded'): Spread {
   return timeConstants.find((row) => row.id === id)!.hours
 }
 
-/** The published records that the time constants rest on. */
+/**
+ * The published records that the time constants rest on, each with its readings and the hours that were fitted to them.
+ *
+ * @example brickOvenRecords().find(({ id }) => id === 'brick-log-2008')?.fitted   // 9.05
+ */
 export function brickOvenRecords(): readonly BrickOvenRow[] {
   return brickOvens
 }
 
 /**
  * The time constant of an oven that cools from one temperature to another, by Newton's law: t / ln((start - room) / (end - room)).
+ *
+ * Temperatures in any one scale that begins at freezing.
  *
  * @param hours between the two
  * @returns hours

@@ -2,7 +2,7 @@ import { badOption, show } from '../error.js'
 import { requirePositive } from './degrees.js'
 
 /** A dish, a tin or a joint: lengths in mm, mass in g, volume in ml. */
-export interface Dish {
+export interface BakeDish {
   /** `slab`, `cylinder`, `box` or `sphere`, or a kitchen name for one of them. */
   readonly shape: string
   readonly size: {
@@ -53,17 +53,17 @@ export interface Pace {
   readonly depth: number
 }
 
-type Read = (name: keyof Dish['size'], unit?: string) => number
+type Read = (name: keyof BakeDish['size'], unit?: string) => number
 
 /** How deep: as stated, or the volume over the area (1 ml is 1000 mm³). */
-function depthOf({ size }: Dish, read: Read, area: number): number {
+function depthOf({ size }: BakeDish, read: Read, area: number): number {
   return size.depth === undefined && size.volume !== undefined ? (read('volume', 'ml') * 1000) / area : read('depth')
 }
 
 const along = (length: number): number => (Math.PI / length) ** 2
 
 /** Each direction adds its own rate: the product of the solutions of slab, cylinder and sphere (Carslaw & Jaeger 1959, §1.15). */
-const paces: Readonly<Record<Form, (dish: Dish, read: Read) => Pace>> = {
+const paces: Readonly<Record<Form, (dish: BakeDish, read: Read) => Pace>> = {
   slab: (_, read) => ({ rate: along(read('depth')), depth: read('depth') }),
   cylinder: (dish, read) => {
     const radius = read('diameter') / 2
@@ -96,7 +96,7 @@ const mostLength = 2000
  * @throws PottleError `bad-option` for an unknown shape, a missing size, and one that is not above zero
  * @example paceOf({ shape: 'tart', size: { diameter: 70, depth: 25 } }, 'from').depth   // 25
  */
-export function paceOf(dish: Dish, parameter: string): Pace {
+export function paceOf(dish: BakeDish, parameter: string): Pace {
   const { shape } = dish ?? {}
   const form = typeof shape === 'string' && Object.hasOwn(forms, shape) ? forms[shape] : undefined
   if (!form) throw badOption(`${parameter}.shape`, `${show(shape)} is not a shape of dish; give one of ${Object.keys(forms).join(', ')}`)

@@ -6,6 +6,7 @@ import type { BakeWindow } from './order.js'
 import { accent, circle, faint, ink, label, line, type PlateOptions, path, plate, rectangle } from './plate.js'
 import { bestOfHeat } from './scale.js'
 
+/** How a cooling oven is drawn. */
 export interface CoolingCurveOptions extends PlateOptions {
   /** How long a stretch is drawn; 12 hours where nothing is said. */
   readonly hours?: number

@@ -7,6 +7,7 @@ import { accent, circle, faint, ink, label, line, type PlateOptions, plate, rect
 import { coreOfHeat } from './scale.js'
 import { readYear } from './year.js'
 
+/** How the scale of heats is drawn. */
 export interface HeatScaleOptions extends PlateOptions {
   /** When the words were written; the thin rules widen with it. */
   readonly year?: number

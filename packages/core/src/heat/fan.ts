@@ -4,7 +4,11 @@ import { type FanRuleRow, fanRules } from '../tables/index.js'
 /** The rule that is used where none is named: 20 degC less. */
 export const usualFanRule = 'less-20'
 
-/** The published rules for a fan oven; they differ, so the choice is the reader's. */
+/**
+ * The published rules for a fan oven, in degC and in minutes off each hour; they differ, so the choice is the reader's.
+ *
+ * @example allFanRules().map(({ id }) => id)[0]   // 'less-20'
+ */
 export function allFanRules(): readonly FanRuleRow[] {
   return fanRules
 }

@@ -46,7 +46,11 @@ export function gasMarkExact(degC: number): number {
 
 const asMark = ({ mark, degF, printed, words }: GasMarkRow): GasMark => ({ mark, degC: toCelsius(degF), degF, printed, words })
 
-/** Every mark of a dial, from 1/4 to 9. */
+/**
+ * Every mark of a British dial, from 1/4 to 9, with its degrees by definition: mark 1 is 275 degF, and each above it 25 degF more.
+ *
+ * @example allGasMarks().find(({ mark }) => mark === '4')?.degF   // 350
+ */
 export function allGasMarks(): readonly GasMark[] {
   return gasMarks.map(asMark)
 }

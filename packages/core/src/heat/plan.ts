@@ -2,7 +2,7 @@ import { badOption, noAnswer, requireFields, requireWord } from '../error.js'
 import { type BakeFoodRow, bakeFoods, type Citation, doneness, type Spread } from '../tables/index.js'
 import { firstTerm } from './conduction.js'
 import { coverage, requireNumber, requireOvenHeat, requirePositive, tidy } from './degrees.js'
-import { type Dish, type Pace, paceOf } from './dish.js'
+import { type BakeDish, type Pace, paceOf } from './dish.js'
 import { fanTime, usualFanRule } from './fan.js'
 import { assumptionsOf, sameHeat, warningsFor } from './plan-notes.js'
 import { type Content, type CoreTemperature, coreFor } from './safety.js'
@@ -12,9 +12,9 @@ import { type OvenSettings, ovenSettings } from './settings.js'
 /** A dish whose time is known, and the one whose time is wanted. */
 export interface BakePlanOptions {
   /** `minutes` in an oven of `celsius` without a fan. */
-  readonly from: Dish & { readonly minutes: number; readonly celsius: number }
+  readonly from: BakeDish & { readonly minutes: number; readonly celsius: number }
   /** `celsius` where another oven is meant than that of `from`. */
-  readonly to: Dish & { readonly celsius?: number }
+  readonly to: BakeDish & { readonly celsius?: number }
   /** `batter`, `custard`, `bread`, `joint` ... or a dish of that kind. */
   readonly food: string
   /** What is in it that decides how hot its middle must become, beyond what the food is known to hold. */
@@ -25,6 +25,7 @@ export interface BakePlanOptions {
   readonly fanRule?: string
 }
 
+/** How long a dish bakes, how hot, and how a cook knows that it is done. */
 export interface BakePlan {
   readonly food: string
   /** `early` is when to look first, `late` when to look for what went wrong. */

@@ -24,7 +24,11 @@ function asRule(row: RoastRuleRow): RoastRule {
   return { id, way, goods, minutes, over, year, ...cited(row) }
 }
 
-/** Every rule of minutes a pound that dated books print. */
+/**
+ * Every rule of so many minutes to the avoirdupois pound, and so many over, that dated books print.
+ *
+ * @example roastingRules().find(({ way }) => way === 'roast')?.year   // 1796
+ */
 export function roastingRules(): readonly RoastRule[] {
   return rows.map(asRule)
 }

@@ -17,8 +17,7 @@ export interface CoreTemperature extends Cited {
 }
 
 /** What may be in a dish that decides how hot its middle must become. */
-const contents = ['egg', 'milk', 'poultry', 'meat', 'minced-meat', 'fish'] as const
-export type Content = (typeof contents)[number]
+export type Content = 'egg' | 'milk' | 'poultry' | 'meat' | 'minced-meat' | 'fish'
 
 const rowFor: Readonly<Record<Content, string>> = {
   egg: 'egg-dishes',
@@ -28,6 +27,7 @@ const rowFor: Readonly<Record<Content, string>> = {
   'minced-meat': 'minced-meat',
   fish: 'fish',
 }
+const contents = Object.keys(rowFor)
 
 function asCore(row: CoreTemperatureRow): CoreTemperature {
   const { id, label, of, degF, restMinutes = 0, safe, year } = row
@@ -35,11 +35,16 @@ function asCore(row: CoreTemperatureRow): CoreTemperature {
   return { id, label, of, degC, degF, restMinutes, safe, year, ...cited(row) }
 }
 
-/** Every stated temperature of food safety, and the old figures beside them. */
+/**
+ * Every temperature that an authority on food safety states, and the figures of old books beside them, which are not held safe today.
+ *
+ * @example coreTemperatures().find(({ id }) => id === 'poultry')?.degF   // [165, 165]
+ */
 export function coreTemperatures(): readonly CoreTemperature[] {
   return rows.map(asCore)
 }
 
+/** One of them; for ids out of our own tables, where none can be missing. */
 export function coreTemperature(id: string): CoreTemperature {
   const row = rows.find((one) => one.id === id)
   if (!row) throw badOption('core', `"${id.slice(0, 40)}" is not a stated temperature; give one of ${rows.map((one) => one.id).join(', ')}`)

@@ -25,10 +25,13 @@ export interface OvenSign {
   readonly colour?: PaperColour
 }
 
-/** From unchanged to black; the numbers of data/oven-tests.json. */
-const colours = ['white', 'light-yellow', 'dark-yellow', 'light-brown', 'golden-brown', 'dark-brown', 'black'] as const
-export type PaperColour = (typeof colours)[number]
+/** What paper or flour turns to, from unchanged to black. */
+export type PaperColour = 'white' | 'light-yellow' | 'dark-yellow' | 'light-brown' | 'golden-brown' | 'dark-brown' | 'black'
 
+/** The place of a colour is its number in data/oven-tests.json. */
+const colours: readonly PaperColour[] = ['white', 'light-yellow', 'dark-yellow', 'light-brown', 'golden-brown', 'dark-brown', 'black']
+
+/** The heat that a test stands for, by the books that have one like it. */
 export interface TestReading {
   readonly sign: OvenSign
   readonly heat: HeatName

@@ -1,6 +1,6 @@
 import { PottleError } from '../error.js'
 import type { Content } from '../heat/index.js'
-import { type BakePlan, bakePlan, type Dish } from '../heat/index.js'
+import { type BakeDish, type BakePlan, bakePlan } from '../heat/index.js'
 import type { FoundTime } from '../reading/index.js'
 import { bakeFoods, bakeGoods } from '../tables/index.js'
 import { commonPair, type Vessel } from './dish.js'
@@ -14,7 +14,7 @@ const nearby = 100
 /** Words that say the receipt bakes small things. */
 const smallWords = /\b(?:small|smal|little|litle|patt(?:y|ies)|tartlets?|cups?|buns?|wigg?s)\b/i
 
-function dishOf({ filling }: Vessel, full: number): Dish | undefined {
+function dishOf({ filling }: Vessel, full: number): BakeDish | undefined {
   if (!filling) return undefined
   const { base, length, width, deep } = filling
   const depth = deep * full

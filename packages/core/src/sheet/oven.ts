@@ -18,7 +18,7 @@ function settingFor(band: Band, oven: CheckedPlan['oven']): { set: string; text:
 }
 
 /** The year that heat words are read in: the middle of the setting's; none where none was given. */
-function yearOf({ year, from, to }: Setting): { year?: number } {
+export function yearOf({ year, from, to }: Setting): { year?: number } {
   return year === null ? {} : { year: Math.round((from + to) / 2) }
 }
 

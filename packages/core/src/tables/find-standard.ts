@@ -6,6 +6,7 @@ const index = byId(standards)
 const families = new Map<string, StandardRow[]>()
 for (const row of standards) families.set(row.family, [...(families.get(row.family) ?? []), row])
 
+/** A standard by its id. */
 export function findStandard(id: string): StandardRow | undefined {
   return index.get(id)
 }

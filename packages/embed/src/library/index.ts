@@ -1,6 +1,9 @@
+/**
+ * Answers for embeds out of the library itself.
+ *
+ * @module @pottle/embed/library
+ */
 import {
-  type Citation,
-  citeShort,
   convert,
   dataset,
   findHeat,
@@ -10,14 +13,11 @@ import {
   mixtureBand,
   PottleError,
   settingOf,
+  tellStep,
 } from '@pottle/core'
 import { type Entry, entryOfHeat, entryOfLoaf, entryOfMeasure, type Question } from '../view/index.js'
 
 type Asked = Question['asked']
-
-const cited = <Step extends { readonly sources: readonly Citation[] }>(
-  steps: readonly Step[],
-): (Omit<Step, 'sources'> & { sources: string[] })[] => steps.map((step) => ({ ...step, sources: step.sources.map(citeShort) }))
 
 function measure({ phrase = '', ...options }: Asked): Entry {
   return entryOfMeasure(convert(phrase, options))
@@ -35,7 +35,7 @@ function oneYear(date: string | undefined): { year?: number; notes: string[] } {
 function heat({ phrase = '', year: date }: Asked): Entry {
   const { notes, ...setting } = oneYear(date)
   const reading: HeatReading = findHeat(phrase, setting)
-  return entryOfHeat({ ...reading, steps: cited(reading.steps), notes: [...notes, ...reading.notes], dataset })
+  return entryOfHeat({ ...reading, steps: reading.steps.map(tellStep), notes: [...notes, ...reading.notes], dataset })
 }
 
 /** The loaf of a year, or of the years that a date leaves open; the likeliest rule first. */
@@ -57,7 +57,7 @@ function loaf({ coin, kind, year: date, place }: Asked): Entry {
     value: { quantity: 'mass', unit: 'g', ...band },
     exact: loaves.length === 1 ? (exact ?? null) : null,
     modern: inModernUnits('mass', band),
-    steps: cited(steps),
+    steps: steps.map(tellStep),
     dataset,
   })
 }

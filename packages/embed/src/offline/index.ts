@@ -1,4 +1,8 @@
-/** The same elements, answered by the library in the page: no server is asked, and none learns what is read. */
+/**
+ * The same elements, answered by the library in the page: no server is asked, and none learns what is read.
+ *
+ * @module @pottle/embed/offline
+ */
 import { defineElements } from '../element/index.js'
 import { answerQuestion } from '../library/index.js'
 

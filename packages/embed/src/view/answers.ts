@@ -9,12 +9,14 @@ export interface AnswerStep {
   readonly sources: readonly string[]
 }
 
+/** A figure in one modern unit. */
 export interface AnswerUnit extends Figures {
   readonly unit: string
   readonly text: string
 }
 
-interface AnswerValue extends Figures {
+/** The band of an answer in its base unit. */
+export interface AnswerValue extends Figures {
   readonly quantity: string
   readonly unit: string
   readonly coverage: number

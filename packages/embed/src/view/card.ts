@@ -2,7 +2,11 @@ import type { Entry, EntrySense, EntryStep } from './entry.js'
 import { gauge } from './gauge.js'
 import { type Child, type Content, h, type Tree } from './tree.js'
 
-/** Begins a sentence. */
+/**
+ * A sentence out of words that do not begin or end one.
+ *
+ * @example sentence('nine times in ten')   // 'Nine times in ten.'
+ */
 export const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`
 
 function senseRow({ mark, label, text, share }: EntrySense): Tree {
@@ -32,7 +36,11 @@ function stepRow({ text, factor, grade, sources }: EntryStep): Tree {
   )
 }
 
-/** Each factor of the likeliest meaning with who says so, the exact digits last. */
+/**
+ * Each factor of the likeliest meaning with who says so, the exact digits last.
+ *
+ * @example stepList(entryOfMeasure(convert('half an hour'))).children.length   // 2
+ */
 export function stepList({ steps, exact }: Entry): Tree {
   const last = exact ? [h('li', {}, 'In all its digits: ', h('span', { class: 'factor' }, exact))] : []
   return h('ol', { class: 'steps', part: 'steps' }, steps.map(stepRow), last)
@@ -62,7 +70,12 @@ function imprint({ dataset }: Entry, address: string | undefined): Tree {
   )
 }
 
-/** What stands behind an inline answer: everything but the words and the answer themselves. */
+/**
+ * What stands behind an inline answer: everything but the words and the answer themselves.
+ *
+ * @param address of the page with the whole working
+ * @example print(note(entryOfMeasure(convert('half an hour')))[1])   // '<p class="band-text" part="band">Exact.</p>'
+ */
 export function note(entry: Entry, address?: string): Child[] {
   return [
     h('p', { class: 'setting', part: 'setting' }, sentence(entry.setting)),
@@ -76,6 +89,8 @@ export function note(entry: Entry, address?: string): Child[] {
  * An answer as a card: the words as the book has them, the answer large, the band, and the steps with their sources behind a disclosure.
  *
  * @param words the words, or the place where a page puts its own
+ * @param address of the page with the whole working
+ * @example card(entryOfMeasure(convert('half an hour')), 'half an hour').children[1]   // h('p', { class: 'answer', part: 'answer' }, '30 min')
  */
 export function card(entry: Entry, words: Child, address?: string): Tree {
   const { short, also, setting } = entry

@@ -41,7 +41,11 @@ export function entryOfMeasure(answer: MeasureAnswer): Entry {
   }
 }
 
-/** The entry of what `GET /v1/oven-heats` answers to a phrase. */
+/**
+ * The entry of what `GET /v1/oven-heats` answers to a phrase.
+ *
+ * @example entryOfHeat({ ...findHeat('a slack oven', { year: 1796 }), steps: [], dataset }).short   // 'about 140 °C'
+ */
 export function entryOfHeat(answer: HeatAnswer): Entry {
   const { phrase, setting, heat, value, modern, likelihood, others, steps, notes, dataset } = answer
   const unit = '°C'
@@ -71,7 +75,11 @@ function loafUnits(modern: readonly AnswerUnit[]): readonly AnswerUnit[] {
   return (large ? ['kg', 'lb'] : ['g', 'oz']).map(find).filter((unit) => unit !== undefined)
 }
 
-/** The entry of what `GET /v1/loaves` answers. */
+/**
+ * The entry of what `GET /v1/loaves` answers.
+ *
+ * @example entryOfLoaf({ ...convert('a penny white loaf', { year: 1680 }).toJSON(), loaf: { label: 'penny white loaf' }, exact: null, steps: [] }).short   // 'about 225 g'
+ */
 export function entryOfLoaf(answer: LoafAnswer): Entry {
   const { setting, loaf, value, exact, modern, steps, dataset } = answer
   const [first, ...others] = loafUnits(modern)

@@ -19,7 +19,11 @@ const stepOf = ({ text, factor, grade, sources }: EntryStep): Footnote['steps'][
   source: [...sources, grade].join('; '),
 })
 
-/** The setting, the answer with its band, the meanings and the notes of an entry, and each step with who says so. */
+/**
+ * The setting, the answer with its band, the meanings and the notes of an entry, and each step with who says so.
+ *
+ * @example footnote(entryOfMeasure(convert('half an hour'))).text   // 'England, no year given. 30 min, exactly.'
+ */
 export function footnote(entry: Entry): Footnote {
   const { setting, short, also, band, notes, steps, dataset } = entry
   const answer = [short, ...also].join(', ')

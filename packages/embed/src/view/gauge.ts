@@ -72,7 +72,8 @@ function spokenPicture({ senses }: Entry, text: string): string {
  * Where the true value probably lies: the band as a bar on a ruled line, the best value as a lozenge, each meaning as a letter.
  * Lengths along the line are parts of its width, so that its lettering keeps its size on a phone and on a wall.
  *
- * @returns undefined where the answer is exact and there is nothing to draw
+ * @returns an SVG element; undefined where the answer is exact and there is nothing to draw
+ * @example gauge(entryOfHeat({ ...findHeat('a slack oven', { year: 1796 }), steps: [], dataset }))?.attributes.role   // 'img'
  */
 export function gauge(entry: Entry): Tree | undefined {
   const { band, senses } = entry

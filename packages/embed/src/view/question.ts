@@ -29,18 +29,35 @@ export function questionOf(kind: Kind, read: (name: string) => string | null | u
   return { kind, asked: Object.fromEntries(given.filter(([, text]) => text !== '')) }
 }
 
+/**
+ * A question as the query of an address.
+ *
+ * @example queryOf({ kind: 'heat', asked: { phrase: 'a slack oven', year: '1796' } })   // 'phrase=a+slack+oven&year=1796'
+ */
 export const queryOf = ({ asked }: Question): string => new URLSearchParams(asked).toString()
 
 /** The address of a path below a base, which may itself have a path. */
 const below = (base: string, path: string): string => `${base.replace(/\/$/, '')}/${path}`
 
-/** The address at which the API answers a question. */
+/**
+ * The address at which the API answers a question.
+ *
+ * @example apiAddress('https://pottle.example', { kind: 'heat', asked: { phrase: 'slack' } })   // 'https://pottle.example/v1/oven-heats?phrase=slack'
+ */
 export const apiAddress = (base: string, question: Question): string => below(base, `${routes[question.kind]}?${queryOf(question)}`)
 
-/** The address of the page with the whole working. */
+/**
+ * The address of the page with the whole working.
+ *
+ * @example pageAddress('https://pottle.example', { kind: 'loaf', asked: { coin: 'penny' } })   // 'https://pottle.example/loaves?coin=penny'
+ */
 export const pageAddress = (base: string, question: Question): string => below(base, `${pages[question.kind]}?${queryOf(question)}`)
 
-/** The address of the small page that shows a question's answer; `.svg` for the picture. */
+/**
+ * The address of the small page that shows a question's answer; `.svg` for the picture.
+ *
+ * @example embedAddress('https://pottle.example', { kind: 'heat', asked: { phrase: 'slack' } }, '.svg')   // 'https://pottle.example/embed/heat.svg?phrase=slack'
+ */
 export const embedAddress = (base: string, question: Question, ending: '' | '.svg' = ''): string =>
   below(base, `embed/${question.kind}${ending}?${queryOf(question)}`)
 
@@ -55,7 +72,11 @@ export function questionAt({ origin, pathname, searchParams }: URL): { base: str
   return kind && { base: `${origin}${above}`, question: questionOf(kind, (parameter) => searchParams.get(parameter)) }
 }
 
-/** The words of a question while there is no answer: the phrase itself, or the loaf by its coin and kind. */
+/**
+ * The words of a question while there is no answer: the phrase itself, or the loaf by its coin and kind.
+ *
+ * @example wordsOf({ kind: 'loaf', asked: { coin: 'eighteenpenny' } })   // 'an eighteenpenny loaf'
+ */
 export function wordsOf({ kind, asked }: Question): string {
   if (kind !== 'loaf') return asked.phrase ?? ''
   return ['a', asked.coin ?? 'penny', asked.kind, 'loaf']

@@ -5,6 +5,7 @@ export interface Tree {
   readonly children: readonly Child[]
 }
 
+/** What stands inside an element. */
 export type Child = Tree | string
 
 /** What stands between two tags; what is absent leaves no trace. */
@@ -26,7 +27,11 @@ const empty = new Set(['link', 'meta', 'br'])
 const inText = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;')
 const inAttribute = (text: string): string => inText(text).replaceAll('"', '&quot;')
 
-/** A tree as HTML, or as SVG: text and attributes are escaped, so words of any origin can't become markup. */
+/**
+ * A tree as HTML, or as SVG: text and attributes are escaped, so words of any origin can't become markup.
+ *
+ * @example print(h('p', {}, 'salt & <b>spice</b>'))   // '<p>salt &amp; &lt;b&gt;spice&lt;/b&gt;</p>'
+ */
 export function print(child: Child): string {
   if (typeof child === 'string') return inText(child)
   const { tag, attributes, children } = child

@@ -2,6 +2,7 @@
 
 export type Quantity = 'mass' | 'volume' | 'count' | 'length' | 'time' | 'temperature' | 'ratio'
 
+/** The kinds of measure, each with a way of its own to be answered. */
 export type MeasureKind =
   | 'weight'
   | 'capacity'
