@@ -49,6 +49,12 @@ const casks: readonly Row[] = [
   ['a barrel of salmon', 1622, e, 42 * wine, 0.001, malynes],
   ['a barrel of herrings', 1622, e, 32 * wine, 0.02, malynes],
   ['a firkin of soap', 1600, e, 8 * ale, 0.001, malynes],
+  ['a barrel of beer', 1830, us, 36 * ale, 0.001, `${tableBook}: three barrels to the butt of 108`],
+  ['a hogshead of beer', 1830, us, 54 * ale, 0.001, tableBook],
+  ['a tierce of wine', 1850, us, 42 * wine, 0.001, tableBook],
+  ['a pipe of madeira', 1850, us, 126 * wine, 0.001, tableBook],
+  ['a barrel of cider', 1850, us, 31.5 * wine, 0.001, webster],
+  ['a barrel of apples', 1890, us, 3.75 * 1728 * cubicInch, 0.01, "Business Man's Encyclopedia: 3.75 cubic feet"],
   ['a firkin of eels', 1577, e, 10.5 * ale, 0.001, harrison],
 ]
 

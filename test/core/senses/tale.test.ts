@@ -1,4 +1,4 @@
-import { convert } from '@pottle/core'
+import { convert, workSheet } from '@pottle/core'
 import { describe, expect, test } from 'vitest'
 import { egg } from '../../../packages/core/src/senses/egg.js'
 import { tale } from '../../../packages/core/src/senses/tale.js'
@@ -47,5 +47,10 @@ describe('a number word that meant more than it says', () => {
 
   test('is a weight of what is weighed', () => {
     expect(convert('a hundred of sugar', { year: 1750 }).value).toMatchObject({ unit: 'g', best: 50802.3 })
+  })
+
+  test('counts out on a sheet what the trade would have sent', () => {
+    const [line] = workSheet('Take a hundred of oranges and squeeze them.', { year: 1700 }).lines
+    expect(line!.working).toMatchObject({ amount: 120, unit: 'each' })
   })
 })

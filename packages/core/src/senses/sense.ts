@@ -23,6 +23,8 @@ export interface Sense {
   readonly choice?: string
   /** The standard that the sense rests on, which is the option taken in that choice. */
   readonly standard?: string
+  /** How many things each one that the words count stands for: 1.2 of a hundred that is six score. */
+  readonly each?: number
   /** What kind of vessel it is: *large* says less of a spoon than of a hand. */
   readonly shape?: VesselRow['shape']
   /** The words that shift an amount are in the value already. */

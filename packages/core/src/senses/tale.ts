@@ -18,6 +18,7 @@ function told(sense: Sense, { id, label, each, likelihood, step }: Told): Sense 
     label: `${label}; ${sense.label}`,
     likelihood: sense.likelihood * likelihood,
     value: times(sense.value, each),
+    each,
     ...(sense.exact === undefined ? {} : { exact: String(Number(sense.exact) * each) }),
     steps: [step, ...sense.steps],
   }

@@ -45,7 +45,8 @@ const pieceReach = 1 / 20
 export function countedOut({ reading, kernel }: Worked, known: Known, by: number, coverage: number): Working | null {
   const tale = kernel!.quantity === 'count' ? scaleBand(kernel!.bands(coverage).own, by) : undefined
   if (!tale && (reading.kind !== 'counted' || !reading.amount)) return null
-  const count = tale?.best ?? (by * (1 + reading.amount!.high / reading.amount!.low)) / 2
+  const each = kernel!.own[0]!.sense.each ?? 1
+  const count = tale?.best ?? (by * each * (1 + reading.amount!.high / reading.amount!.low)) / 2
   const rounded = roundWithin(count, pieceSteps, pieceReach)
   const weighed = onScales({ ...known, liquid: false })
   const text = `${inFractions(rounded)}${weighed ? ` (${weighed.text})` : ''}`
