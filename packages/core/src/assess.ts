@@ -26,13 +26,18 @@ export interface Insistence {
 
 /** *As much sugar as flour* says how much once the flour is known: alone it has no figure. */
 function relative({ measure, thing, reference }: Reading): PottleError {
-  const what = thing ?? 'the thing'
+  if (thing === null)
+    return noAnswer(
+      'phrase',
+      'these words liken an amount to one that they leave out, and name no thing: give both, or send the whole receipt',
+    )
+  const what = thing
   const other = reference?.thing ?? 'the other thing'
-  const how = measure === 'equal-weight' ? 'weighs as much as' : 'is as much as'
+  const how = measure === 'equal-weight' ? 'weighs as much as' : measure === 'as-many' ? 'is as many as' : 'is as much as'
   return noAnswer('phrase', `${what} here ${how} ${other}, whose amount these words leave out: give it, or send the whole receipt`)
 }
 
-const relatives = new Set(['as-much', 'equal-weight'])
+const relatives = new Set(['as-much', 'as-many', 'equal-weight'])
 
 function unknownMeasure(reading: Reading): PottleError {
   if (reading.measure && relatives.has(reading.measure)) return relative(reading)

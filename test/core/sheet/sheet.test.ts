@@ -89,6 +89,35 @@ describe('relations between lines', () => {
     expect(lines.map(({ value }) => Math.round(value!.best))).toEqual([454, 454, 454])
   })
 
+  test('as many are counted like the other, in their own measure', () => {
+    const text = 'Take six eggs, as many spoonfuls of cream, the juice of as many lemons, three cloves and as many blades of mace.'
+    const { lines } = workSheet(text, { year: 1750 })
+    expect(lines.map(({ amount, measure, thing }) => `${amount!.low} ${measure} ${thing}`)).toEqual([
+      '6 none egg',
+      '6 spoonful cream',
+      '6 none lemon',
+      '3 none clove',
+      '3 blade mace',
+    ])
+    expect(lines[2]!.part).toBe('juice')
+  })
+
+  test('their weight is that of what was counted, past other weighings', () => {
+    const { lines } = workSheet(
+      'Take ten eggs, twice their weight in sugar, half their weight in flour, and the weight of four in butter.',
+      { year: 1750 },
+    )
+    const [, sugar, flour, butter] = lines.map(({ value }) => value!.best)
+    expect(sugar! / flour!).toBeCloseTo(4, 1)
+    expect(butter! / sugar!).toBeCloseTo(0.2, 1)
+  })
+
+  test('as much as a count weighs as much', () => {
+    const { lines } = workSheet('Take three nutmegs and as much ginger.', { year: 1750 })
+    expect(lines[1]!.value).toMatchObject({ quantity: 'mass' })
+    expect(lines[1]!.value!.best).toBeCloseTo(workSheet('Take three nutmegs.', { year: 1750 }).totals.mass!.best, 1)
+  })
+
   test('a relation to nothing measured is a problem of the line alone', () => {
     const { lines } = workSheet('Take a pint of cream, and as much sugar as salt.', { year: 1690 })
     expect(lines[0]!.value).not.toBeNull()

@@ -1,75 +1,124 @@
 import { amountAt } from './amount.js'
+import { groupBefore } from './bearer.js'
 import { eggNamed } from './egg-clauses.js'
 import type { Line } from './line.js'
 import { longestName } from './lookup.js'
 import { withArticle } from './size.js'
 import { type Context, once, type Statement, statement } from './statement.js'
-import { pastDescribing, severalOf, sharedThings, thingAt } from './thing.js'
+import { pastDescribing, severalOf, sharedThings, type Thing, thingAt } from './thing.js'
 import { addedPart, valueAt } from './value.js'
 import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
 
-/** *twice*, *double*, *half*, *three quarters of*. */
+/** *twice*, *double*, *half*, *three quarters of*, *a third part*. */
 export function multipleAt(line: Line, start: number): { value: number; end: number } | null {
   const word = line.at(start)
   if ((word.roles & Role.Twice) !== 0) return { value: /^(thrice|treble|triple)$/.test(word.text) ? 3 : 2, end: start + 1 }
+  const named = line.is(start, Role.Article) ? start + 1 : start
+  if (line.is(named, Role.Part) && line.at(named + 1).text === 'part') return { value: line.value(named), end: named + 2 }
   const value = valueAt(line, start)
   if (value === null || value.article) return null
   const times = line.at(value.end) === the.time ? value.end + 1 : value.end
   return { value: value.value, end: line.at(times) === the.of ? times + 1 : times }
 }
 
-/** *the like quantity of harts-tongue*, *the same of lard*, *an equal weight of sugar*, *their weight in fine sugar*. */
-export function alikeAt(context: Context, start: number): Statement | null {
-  const { line, measured } = context
-  const times = line.is(start, Role.Determiner | Role.Article | Role.Alike) ? null : multipleAt(line, start)
+/** Words that liken one amount to another, before the thing that they are said of. */
+interface Likening {
+  readonly value: number
+  readonly byWeight: boolean
+  /** *Their weight* is that of the thing spoken of before any other weighing. */
+  readonly theirs: boolean
+  /** *equal quantities of oil and vinegar* compares the two; *an equal quantity* compares with what went before. */
+  readonly mutual: boolean
+  /** The words *of* or *in* must stand before a thing that follows. */
+  readonly end: number
+}
+
+/** *the like quantity*, *an equal weight*, *twice their own weight*, *double the quantity*, *the same*, *double that*. */
+function likeningAt(line: Line, start: number): Likening | null {
+  const times = line.is(start, Role.Determiner | Role.Alike) ? null : multipleAt(line, start)
   let at = times?.end ?? start
   const first = at
   while (at < first + 3 && line.is(at, Role.Determiner | Role.Article) && !line.is(at, Role.Alike)) at++
+  const owner = line.at(at - 1)
+  const theirs = at > first && (line.is(first, Role.Determiner) || owner === the.its) && !line.is(first, Role.Article) && owner !== the.the
+  if (line.at(at).text === 'own') at++
   const alike = line.is(at, Role.Alike)
   if (alike) at++
   const byWeight = line.is(at, Role.Weight)
-  const owned = at > first && line.is(first, Role.Determiner) && !line.is(first, Role.Article)
-  // "equal quantities of oil and vinegar" compares the two; "an equal quantity" compares with what went before.
   const mutual = line.text[line.end(at) - 1] === 's' && !line.is(at, Role.Mark)
-  if (byWeight || line.is(at, Role.Quantity)) at++
-  else if (!alike || line.at(at) !== the.of) return null
-  if (byWeight ? !alike && !owned : !alike) return null
-  let value = times?.value ?? 1
-  const more = byWeight ? addedPart(line, at) : null
-  if (more !== null) {
-    value += more.value
-    at = more.end
+  const value = times?.value ?? 1
+  const found = { byWeight, theirs: byWeight && theirs && !alike, mutual }
+  if (byWeight) {
+    if (!alike && !theirs && times === null) return null
+    const more = addedPart(line, at + 1)
+    return { ...found, value: value + (more?.value ?? 0), end: more?.end ?? at + 1 }
   }
+  if (line.is(at, Role.Quantity) || (alike && line.at(at).text === 'part'))
+    return alike || times !== null ? { ...found, value, end: at + 1 } : null
+  if (alike && line.at(at) === the.much) return { ...found, value, end: at + 1 }
+  if (alike) return line.at(at) === the.of || line.is(start - 1, Role.Each) ? { ...found, value, end: at } : null
+  return times !== null && owner === the.that && line.at(at) === the.of ? { ...found, value, end: at } : null
+}
+
+/** The thing named right before a likening: *sugar the same weight*. */
+function nameBefore({ line, loose }: Context, start: number): Thing | null {
+  const last = loose.at(-1)
+  return last !== undefined && (last.end === start || (last.end === start - 1 && line.at(last.end) === mark.comma)) ? last : null
+}
+
+/** *sugar, flour and butter, of each a like quantity*: as much of one as of another, and how much is left open. */
+function alikeOfEach(context: Context, start: number, end: number): Statement | null {
+  const { line } = context
+  const each = line.at(start - 2) === the.of ? start - 2 : start - 1
+  if (nameBefore(context, each) === null) return null
+  const { name, names, start: first } = groupBefore(context, true)
+  return statement('comparison', first, end, { amount: once, measure: 'as-much', thing: name, things: names.length > 1 ? names : null })
+}
+
+/** *the like quantity of harts-tongue*, *the same of lard*, *an equal weight of sugar*, *their weight in fine sugar*, *sugar the same weight*. */
+export function alikeAt(context: Context, start: number): Statement | null {
+  const { line, measured, phrase } = context
+  const likening = likeningAt(line, start)
+  if (likening === null) return null
+  const { value, byWeight, theirs, mutual } = likening
+  let { end: at } = likening
   const pronoun = byWeight && line.at(at) === the.of && (line.at(at + 1) === the.it || line.at(at + 1) === the.them)
   if (pronoun) at += 2
-  if (line.at(at) !== the.of && line.at(at) !== the.in) return null
-  if (byWeight && !pronoun && !alike && line.at(first) === the.the) return null
+  const known = {
+    amount: { low: value, high: value },
+    measure: byWeight ? 'equal-weight' : 'as-much',
+    theirs,
+    refers: !mutual,
+  }
+  if (line.at(at) !== the.of && line.at(at) !== the.in) {
+    if (line.is(start - 1, Role.Each)) return alikeOfEach(context, start, at)
+    const before = nameBefore(context, start)
+    if (before !== null) return statement('comparison', before.start, at, { ...known, thing: before.name })
+    return phrase && (line.is(at, Role.Mark) || at === line.length) ? statement('comparison', start, at, known) : null
+  }
   const named = thingAt(line, at + 1, true)
   const thing = mutual && named !== null ? sharedThings(line, named, false) : named
   const name = thing?.name ?? (line.at(pastDescribing(line, at + 1)).text === 'one' ? (measured?.thing ?? null) : null)
   if (name === null) return null
-  return statement('comparison', start, thing?.end ?? at + 2, {
-    amount: { low: value, high: value },
-    measure: byWeight ? 'equal-weight' : 'as-much',
-    thing: name,
-    things: severalOf(thing),
-    refers: !mutual,
-  })
+  return statement('comparison', start, thing?.end ?? at + 2, { ...known, thing: name, things: severalOf(thing) })
 }
 
-/** *the weight of six eggs in sugar*, *the weight of the whites of eight eggs in flour*, *the weight of two shillings of mace*. */
+/** *the weight of six eggs in sugar*, *twice the weight of the fruit in sugar*, *the weight of two shillings of mace*. */
 export function weightOfAt(context: Context, start: number): Statement | null {
   const { line } = context
-  let at = start
-  while (at < start + 2 && line.is(at, Role.Determiner | Role.Article)) at++
+  const times = line.is(start, Role.Determiner | Role.Article) ? null : multipleAt(line, start)
+  const by = times?.value ?? 1
+  const first = times?.end ?? start
+  let at = first
+  while (at < first + 2 && line.is(at, Role.Determiner | Role.Article)) at++
   if (!line.is(at, Role.Weight) || line.at(at + 1) !== the.of) return null
   at += 2
   if (line.is(at, Role.Determiner)) at++
   const parts = line.is(at, Role.White | Role.Yolk) ? at : -1
   if (parts >= 0 && line.at(at + 1) === the.of) at += 2
   const amount = amountAt(line, at)
-  if (amount === null) return weightOfThing(context, start, at)
+  if (amount === null) return weightOfThing(context, start, at, by)
   let end = line.is(amount.end, Role.White | Role.Yolk) ? amount.end : pastDescribing(line, amount.end)
   let measure: string
   let bird: string | null = null
@@ -89,24 +138,29 @@ export function weightOfAt(context: Context, start: number): Statement | null {
   } else {
     const white = line.is(end, Role.White | Role.Yolk) ? end : parts
     if (white === end && line.at(end + 1) === the.of) end = pastDescribing(line, end + 2)
-    const egg = eggNamed(line, end)
+    const egg = eggNamed(line, end) ?? elidedEggs(context, end)
     if (egg === null) return null
     measure = white < 0 ? 'weight-of-eggs' : line.is(white, Role.White) ? 'weight-of-egg-whites' : 'weight-of-egg-yolks'
     bird = egg.thing === 'egg' ? null : egg.thing
     end = egg.end
   }
-  return { ...ofWhat(context, start, end, measure, { low, high }), beside: bird }
+  return { ...ofWhat(context, start, end, measure, { low: by * low, high: by * high }), beside: bird }
+}
+
+/** *eight eggs, the weight of five in flour*: the eggs are those that were spoken of. */
+function elidedEggs({ line, eggs }: Context, at: number): { thing: string; end: number } | null {
+  return eggs !== null && line.at(at) === the.in ? { thing: eggs.thing!, end: at } : null
 }
 
 /** *the weight of the eggs in sugar*: as much sugar as the eggs weigh. */
-function weightOfThing(context: Context, start: number, at: number): Statement | null {
+function weightOfThing(context: Context, start: number, at: number, times: number): Statement | null {
   const { line } = context
   const other = thingAt(line, at, false)
   if (other === null || line.at(other.end) !== the.in) return null
   const thing = thingAt(line, other.end + 1, context.phrase)
   if (thing === null) return null
   return statement('comparison', start, thing.end, {
-    amount: once,
+    amount: { low: times, high: times },
     measure: 'equal-weight',
     thing: thing.name,
     refers: true,
@@ -116,10 +170,10 @@ function weightOfThing(context: Context, start: number, at: number): Statement |
 
 /** The thing of a weight, behind it (*in sugar*, *of mace*) or before it (*of ginger, the weight of five groats*). */
 function ofWhat(context: Context, start: number, end: number, measure: string, amount: { low: number; high: number }): Statement {
-  const { line, loose } = context
-  const last = loose.at(-1)
-  const before = last !== undefined && (last.end === start || (last.end === start - 1 && line.at(last.end) === mark.comma))
-  if (before && line.at(end) === mark.comma) return statement('comparison', last.start, end, { amount, measure, thing: last.name })
+  const { line } = context
+  const before = nameBefore(context, start)
+  if (before !== null && line.at(end) === mark.comma)
+    return statement('comparison', before.start, end, { amount, measure, thing: before.name })
   let at = line.at(end) === mark.comma ? end + 1 : end
   if (line.at(at) === the.in || line.at(at) === the.of || line.at(at).text === 'into') {
     at++
@@ -127,5 +181,5 @@ function ofWhat(context: Context, start: number, end: number, measure: string, a
     const thing = thingAt(line, each ? at + 1 : at, context.phrase)
     if (thing !== null) return statement('comparison', start, thing.end, { amount, measure, thing: thing.name, each })
   }
-  return statement('comparison', before ? last.start : start, end, { amount, measure, thing: before ? last.name : null })
+  return statement('comparison', before?.start ?? start, end, { amount, measure, thing: before?.name ?? null })
 }

@@ -23,33 +23,39 @@ export function asMuchAt(context: Context, start: number): Statement | null {
   const times = line.at(start) === the.as || line.at(start) === the.so ? null : multipleAt(line, start)
   let at = times?.end ?? start
   if ((line.at(at) !== the.as && line.at(at) !== the.so) || (line.at(at + 1) !== the.much && line.at(at + 1) !== the.many)) return null
+  const many = line.at(at + 1) === the.many
   at += 2
-  if (line.at(at) === the.more) at++
+  if (line.at(at) === the.more || line.at(at).text === 'again') at++
   const early = line.at(at) === the.as ? heapAt(line, at + 1) : null
   if (early !== null) {
     const of = line.at(early.end) === the.of ? thingAt(line, early.end + 1, true) : null
     return heaped(early.on, of?.name ?? null, start, of?.end ?? early.end)
   }
   if (line.at(at) === the.as) return asBigAs(context, start, at + 1, null)
-  if (line.at(at) === the.of || line.at(at) === the.in) at++
+  const of = line.at(at) === the.of || line.at(at) === the.in
+  if (of) at++
   const unit = longestName(line, at, 'measure')
-  if (unit !== null && line.at(unit.end) === the.of) at = unit.end + 1
+  const named = unit !== null && line.at(unit.end) === the.of ? unit : null
+  if (named !== null) at = named.end + 1
+  const value = times?.value ?? 1
+  // "as many lemons" are told one by one, whatever went before; "as many of sugar" in the measure of what went before.
+  const counted = named?.row.label ?? (many && !of ? 'none' : null)
+  const known = { amount: { low: value, high: value }, measure: many ? 'as-many' : 'as-much', unit: counted, refers: true }
   const thing = thingAt(line, at, context.phrase)
-  if (thing === null) return null
+  if (thing === null) return context.phrase && at >= line.length ? statement('comparison', start, at, known) : null
   const heap = line.at(thing.end) === the.as ? heapAt(line, thing.end + 1) : null
   if (heap !== null) return heaped(heap.on, thing.name, start, heap.end)
   if (isToTaste(line, thing.end)) return eggsThatWeigh(line, start, thing)
   const big = line.at(thing.end) === the.as ? asBigAs(context, start, thing.end + 1, thing) : null
   if (big !== null) return big
-  const beside = line.at(thing.end) === the.as ? thingAt(line, thing.end + 1, false) : null
-  const value = times?.value ?? 1
-  return statement('comparison', start, beside?.end ?? thing.end, {
-    amount: { low: value, high: value },
-    measure: 'as-much',
-    thing: thing.name,
-    refers: true,
-    beside: beside?.name,
-  })
+  const beside = line.at(thing.end) === the.as ? thingAt(line, pastThereAre(line, thing.end + 1), false) : null
+  const again = line.at(thing.end).text === 'again' ? thing.end + 1 : thing.end
+  return statement('comparison', start, beside?.end ?? again, { ...known, thing: thing.name, beside: beside?.name })
+}
+
+/** Skips *there are*, *you have* before what is compared with. */
+function pastThereAre(line: Line, at: number): number {
+  return (line.at(at) === the.there || line.at(at) === the.you) && line.is(at + 1, Role.Plain) ? at + 2 : at
 }
 
 /** *as many eggs as weigh the sugar*. */

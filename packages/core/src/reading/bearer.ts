@@ -90,7 +90,7 @@ function bearerBefore({ line, loose }: Context, of: number): Thing | null {
 }
 
 /** The thing named last, or with *each* every thing of the list that it closes. */
-function groupBefore({ line, loose }: Context, list: boolean): Thing {
+export function groupBefore({ line, loose }: Context, list: boolean): Thing {
   const last = loose.at(-1)!
   const names = [last.name]
   let start = last.start

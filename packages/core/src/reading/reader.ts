@@ -40,7 +40,7 @@ const starters =
 
 /** Reads one line from left to right; each token is looked at by a bounded number of readers, each of which looks a bounded way ahead. */
 export function readLine(line: Line, phrase: boolean): Findings {
-  const context: Context = { line, measured: null, last: null, every: null, loose: [], phrase }
+  const context: Context = { line, measured: null, last: null, eggs: null, every: null, loose: [], phrase }
   const found: Findings = { statements: [], unmeasured: [] }
   for (let at = 0; at < line.length; ) {
     const word = line.at(at)
@@ -67,6 +67,7 @@ export function readLine(line: Line, phrase: boolean): Findings {
 function take(context: Context, found: Findings, next: Statement): void {
   if (next.kind === 'measured') context.measured = next
   if (next.thing !== null) context.last = next
+  if (next.eggs !== null) context.eggs = next
   if (next.each && next.thing !== null && !next.implied) context.every = next
   while (context.loose.length > 0 && context.loose.at(-1)!.end > next.start) context.loose.pop()
   settleLoose(context, found)
@@ -100,6 +101,7 @@ const hints =
   Role.Alike |
   Role.Twice |
   Role.Size |
+  Role.Quantity |
   Role.Dimension |
   Role.Oven |
   Role.Vague |
@@ -118,7 +120,7 @@ function statementAt(context: Context, at: number): Statement | null {
   if ((word.roles & Role.Oven) !== 0 || (context.phrase && word === the.fire)) return ovenAt(line, at)
   if ((roles & Role.Oven) !== 0 && startsHeat(line, at)) return null
   const comparison = comparisonAt(context, at, word, roles)
-  if (comparison !== null) return comparison
+  if (comparison !== null) return withPart(line, comparison)
   const amount = amountAt(line, at)
   const eggs = (roles & (Role.Egg | Role.Yolk | Role.White)) !== 0 ? eggsAt(line, at, amount) : null
   if (eggs !== null) return eggStatement(at, eggs)
@@ -152,11 +154,11 @@ function startsHeat(line: Line, at: number): boolean {
 function comparisonAt(context: Context, at: number, word: Word, roles: number): Statement | null {
   const { line, loose, phrase } = context
   const begins = (word.leads & Leads.Statement) !== 0
-  const sized = (roles & Role.Size) !== 0 || ((roles & Role.Qualifier) !== 0 && (phrase || loose.length > 0))
+  const sized = (roles & (Role.Size | Role.Quantity)) !== 0 || ((roles & Role.Qualifier) !== 0 && (phrase || loose.length > 0))
   return (
     (isAsAhead(line, at) ? asMuchAt(context, at) : null) ??
     ((roles & Role.Weight) !== 0 ? weightOfAt(context, at) : null) ??
-    ((roles & (Role.Weight | Role.Alike)) !== 0 ? alikeAt(context, at) : null) ??
+    ((roles & (Role.Weight | Role.Alike | Role.Quantity | Role.Twice)) !== 0 ? alikeAt(context, at) : null) ??
     (sized ? sizeBehind(context, at) : null) ??
     heapBehind(context, at) ??
     ((roles & Role.Dimension) !== 0 || begins ? thicknessAt(context, at) : null) ??
@@ -206,7 +208,7 @@ function vagueAt(context: Context, start: number): Statement | null {
 function withPart(line: Line, next: Statement | null): Statement | null {
   if (
     next === null ||
-    (next.kind !== 'counted' && next.kind !== 'priced') ||
+    (next.kind !== 'counted' && next.kind !== 'priced' && next.measure !== 'as-many') ||
     line.at(next.start - 1) !== the.of ||
     !line.is(next.start - 2, Role.PartOf)
   )

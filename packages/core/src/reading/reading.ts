@@ -50,6 +50,8 @@ export interface Reading {
   readonly eggs: EggParts | null
   /** What an *equal weight* or an *as much* points at, where the words say it. */
   readonly reference?: Reading
+  /** The measure that an *as many* counts by: `blade` of *as many blades of mace*. */
+  readonly unit?: string
   /** Every thing that the amount is shared by or stated of: *cloves and mace*. */
   readonly things?: readonly string[]
   /** What may stand in the thing's place: *butter or lard*. */

@@ -1,3 +1,4 @@
+import { words } from '../tables/index.js'
 import type { Line } from './line.js'
 import { eggNames } from './names.js'
 import type { Reading, Span } from './reading.js'
@@ -37,6 +38,7 @@ function describingIn(line: Line, { start, end }: Statement): readonly string[] 
 export function addDetails(read: Mutable<Reading>, one: Statement, line: Line): void {
   const describing = describingIn(line, one)
   if (describing.length > 0) read.describing = describing
+  if (one.unit !== null) read.unit = one.unit
   if (one.things !== null) read.things = one.things
   if (one.alternatives !== null) read.alternatives = one.alternatives
   if (one.each) read.each = true
@@ -56,9 +58,24 @@ export function addDetails(read: Mutable<Reading>, one: Statement, line: Line): 
 export function referenceOf(line: Line, one: Statement, all: readonly Statement[], index: number = all.indexOf(one)): Reading | undefined {
   if (!one.refers) return one.beside === null ? undefined : named(one.beside)
   const earlier = all.slice(Math.max(0, index - reach), index).reverse()
-  const sought = earlier.find((other) => (one.beside === null ? other.amount !== null && other.thing !== null : isNamed(other, one.beside)))
+  const sought = earlier.find((other) => isMeant(one, other))
   if (sought !== undefined) return reading(line, sought, [spanOf(line, sought.start, sought.end)], nothing)
   return one.beside === null ? undefined : named(one.beside)
+}
+
+/** Measures of so much, in which nothing is told one by one. */
+const sized = new Set(words.filter(({ class: of }) => of === 'weight' || of === 'capacity').map(({ label }) => label))
+
+/** Whether a statement tells things one by one: *the juice of as many lemons* passes by a pint that was spoken of last. */
+const isTold = ({ kind, measure }: Statement): boolean =>
+  kind === 'comparison' ? measure === 'as-many' : kind !== 'measured' || !sized.has(measure ?? '')
+
+/** Whether a comparison points at an earlier statement: the one of the thing that it names, or else the nearest of its kind. */
+function isMeant(one: Statement, other: Statement): boolean {
+  if (one.beside !== null) return isNamed(other, one.beside)
+  if (one.theirs && other.measure === 'equal-weight') return false
+  if (one.measure === 'as-many' && !isTold(other)) return false
+  return other.amount !== null && other.thing !== null
 }
 
 /** *The eggs* are those that were spoken of, whoever laid them. */

@@ -43,10 +43,17 @@ export function objectAt(line: Line, start: number): { noun: string; count: numb
   return thing === null || value === null ? null : { noun: thing.name, count: value.value, end: thing.end }
 }
 
+function bareObjectAt(line: Line, at: number): { noun: string; count: number; end: number } | null {
+  const found = longestName(line, at, 'coin') ?? longestName(line, at, 'object')
+  return found === null ? null : { noun: found.row.label, count: 1, end: found.end }
+}
+
 /** *the bigness of a walnut*, *the size of half-a-crown*, *as big as an egg*. */
 export function sizeAt(line: Line, start: number): { noun: string; count: number; end: number } | null {
   let at = pastLead(line, start)
   if (line.is(at, Role.Size)) return line.at(at + 1) === the.of ? objectAt(line, at + 2) : null
+  // "the quantity of a walnut": of what is a size or a coin, and of nothing else.
+  if (line.is(at, Role.Quantity)) return line.at(at + 1) === the.of && line.is(at + 2, Role.Article) ? bareObjectAt(line, at + 3) : null
   if (line.at(at) === the.as) at++
   const big = line.at(at).qualifier === 'large' || line.at(at).qualifier === 'small'
   return big && line.at(at + 1) === the.as ? objectAt(line, at + 2) : null

@@ -90,7 +90,7 @@ function smallerAt(line: Line, at: number, unit: MeasureWordRow): (Amount & { un
   const smaller = unitAt(line, amount.end)
   if (smaller === null || smaller.row.class !== unit.class || shareOf(smaller.row, unit) === 0) return null
   // "a pint and half a pint" is one amount, "a pint and a pint" two.
-  if (smaller.row === unit && amount.high >= 1) return null
+  if (smaller.row === unit && (!joined || amount.high >= 1)) return null
   return { ...amount, end: smaller.end, unit: smaller.row }
 }
 

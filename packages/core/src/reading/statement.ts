@@ -31,6 +31,10 @@ export interface Statement {
   readonly beside: string | null
   /** It points at an earlier statement. */
   readonly refers: boolean
+  /** It points past other weighings at what was weighed: *their weight*. */
+  readonly theirs: boolean
+  /** The measure that an *as many* counts by. */
+  readonly unit: string | null
   /** Why its words can't all be true. */
   readonly contradiction: string | null
 }
@@ -42,6 +46,8 @@ export interface Context {
   measured: Statement | null
   /** The last statement that told of a thing. */
   last: Statement | null
+  /** The last eggs that were spoken of. */
+  eggs: Statement | null
   /** The last *to every* of a thing: *to every gallon of water*, by which a later *to every gallon* is meant. */
   every: Statement | null
   /** Things named since the last statement, for amounts that stand behind their thing. */
@@ -78,6 +84,8 @@ export function statement(kind: ReadingKind, start: number, end: number, known: 
     unknown: known.unknown ?? end,
     beside: known.beside ?? null,
     refers: known.refers ?? false,
+    theirs: known.theirs ?? false,
+    unit: known.unit ?? null,
     contradiction: known.contradiction ?? null,
   }
 }

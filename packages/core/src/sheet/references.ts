@@ -20,10 +20,17 @@ function earlierOf(reference: Reading, earlier: Earlier): Settled {
   return (start === undefined ? undefined : earlier.get(start)) ?? { reading: reference }
 }
 
+/** The same number of another thing: *six eggs and as many spoonfuls of cream*. */
+function asMany({ unit }: Found, reading: Reading): Reading {
+  if (unit === 'none' || (unit === undefined && isEgg(reading))) return { ...reading, kind: 'counted', measure: 'none', eggs: null }
+  return unit !== undefined ? { ...reading, kind: 'measured', measure: unit, eggs: null } : reading
+}
+
 /** The same measure of another thing. */
-function alike(found: Found, { reading }: Settled, times: Range): Settled {
+function alike(found: Found, pointed: Settled, times: Range): Settled {
   const { thing, things, part, understood, unread, qualifier } = found
-  const { things: _, part: __, each: ___, reference: ____, ...measure } = reading
+  const reading = found.measure === 'as-many' || found.unit !== undefined ? asMany(found, pointed.reading) : pointed.reading
+  const { things: _, part: __, each: ___, reference: ____, tale: _____, ...measure } = reading
   const amount = reading.amount ? scaled(reading.amount, times) : null
   const own = { thing, understood, unread, qualifier: qualifier ?? reading.qualifier, ...(things && { things }), ...(part && { part }) }
   return { reading: { ...measure, ...own, amount } }
@@ -36,9 +43,10 @@ function alike(found: Found, { reading }: Settled, times: Range): Settled {
  */
 export function settle(found: Found, earlier: Earlier): Settled {
   const { reference, measure, thing } = found
-  if (measure !== 'as-much' && measure !== 'equal-weight') return { reading: found }
+  if (measure !== 'as-much' && measure !== 'as-many' && measure !== 'equal-weight') return { reading: found }
   if (!reference) throw noAnswer('text', `the text gives no amount of what it is to be as much as; say how much ${thing ?? 'of it'}`)
-  if (isEgg(reference)) return { reading: found }
+  const byCount = measure === 'as-many' || found.unit !== undefined
+  if (isEgg(reference) && !byCount) return { reading: found }
   const pointed = earlierOf(reference, earlier)
   const times = found.amount ?? { low: 1, high: 1 }
   if (pointed.reading.amount === null && !pointed.weighs)
@@ -47,8 +55,9 @@ export function settle(found: Found, earlier: Earlier): Settled {
       `it points at ${pointed.reading.thing ?? 'something'}, of which the text gives no amount; say how much of ${thing ?? 'it'}`,
     )
   if (pointed.weighs) return { reading: found, weighs: { pan: pointed.weighs.pan, times: scaled(pointed.weighs.times, times) } }
-  // A loaf's worth of butter is as much butter as the loaf weighs, and so is a lump's or a count's of anything that is not counted.
-  const byWeight = measure === 'equal-weight' || pointed.reading.kind === 'priced'
+  // A loaf's worth of butter is as much butter as the loaf weighs, and as much ginger as three nutmegs what they weigh.
+  const { kind } = pointed.reading
+  const byWeight = measure === 'equal-weight' || (!byCount && (kind === 'priced' || kind === 'counted'))
   return byWeight ? { reading: found, weighs: { pan: pointed.reading, times } } : alike(found, pointed, times)
 }
 
