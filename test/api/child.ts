@@ -36,11 +36,11 @@ const exitOf = async (child: ChildProcess): Promise<number | null> =>
 /** Runs a server until it says where it listens. */
 export async function startChild(file: string, env: Readonly<Record<string, string>> = {}): Promise<Child> {
   const { process: child, said } = watch(file, env)
-  while (!/Listening on/.test(said())) {
+  while (!/listening\b/i.test(said())) {
     if (child.exitCode !== null) throw new Error(`the server ended with ${child.exitCode}: ${said()}`)
     await new Promise((resolve) => setTimeout(resolve, 20))
   }
-  const port = Number(/Listening on http:\/\/[^:]+:(\d+)/.exec(said())![1])
+  const port = Number(/listening\b.*?http:\/\/[^:]+:(\d+)/i.exec(said())![1])
   const stop = (signal: NodeJS.Signals = 'SIGTERM') => {
     child.kill(signal)
     return exitOf(child)

@@ -32,6 +32,18 @@ describe('/docs', () => {
     expect(page.replaceAll(/<script[^>]*><\/script>/g, '')).toContain('POST /v1/sheets')
   })
 
+  test('behind a proxy that ends TLS its commands say https', async () => {
+    const secure = await createApp().request('http://saltmarsh.example/docs', { headers: { 'x-forwarded-proto': 'https' } })
+    const text = await secure.text()
+    expect(text).toContain('https://saltmarsh.example/v1/convert')
+    expect(text).not.toMatch(/http:\/\/(?:saltmarsh|origin)/)
+  })
+
+  test('a limit on requests, which are not its reader’s, does not reach its examples', async () => {
+    const app = createApp({ requestsPerMinute: 1 })
+    expect(await (await app.request('/docs')).text()).not.toContain('/problems/too-many-requests&quot;')
+  })
+
   test('what a caller claims to be the host cannot break the page', async () => {
     const odd = await createApp().request('http://xn--saltmarsh-.example:81/docs')
     expect(await odd.text()).toContain('xn--saltmarsh-.example:81/v1/convert')

@@ -116,6 +116,8 @@ describe('negotiation', () => {
     const reply = await ask(conversion, { headers: { accept } })
     expect(reply.status).toBe(status)
     if (status === 406) expect(reply.body.errors[0].detail).toContain('application/json')
+    // A cache that is not told of Accept would give one client's refusal to all the others.
+    expect(reply.headers.get('cache-control')).toBe(status === 406 ? 'no-store' : 'public, max-age=86400')
   })
 
   test('the form that is wanted most is given, the narrowest range deciding', async () => {
@@ -280,18 +282,27 @@ describe('the log', () => {
     expect(JSON.stringify(entries)).not.toMatch(/secret|london|digby|cream/)
   })
 
-  test('a fault of ours is told to the log and not to the caller', async () => {
-    const faults: unknown[] = []
+  test('a fault of ours is told to the log, by the id that the caller was told, and not to the caller', async () => {
+    const faults: object[] = []
     const app = createApp({
-      logFault: (fault) => faults.push(fault),
+      logFault: (entry) => faults.push(entry),
       ready: () => {
         throw new Error('the cellar is flooded')
       },
     })
-    const reply = await app.request('/readyz')
-    expect(reply.status).toBe(500)
-    expect(await reply.text()).not.toContain('cellar')
-    expect(faults).toHaveLength(1)
+    const reply = await app.request('/readyz?whose=secret')
+    const asked = await app.request('/readyz', { headers: { 'x-request-id': 'kitchen-42' } })
+    expect([reply.status, asked.status]).toEqual([400, 500])
+    expect(await asked.text()).not.toContain('cellar')
+    expect(faults).toEqual([
+      {
+        time: expect.stringMatching(/^\d{4}-\d\d-\d\dT/),
+        id: 'kitchen-42',
+        method: 'GET',
+        route: '/readyz',
+        fault: expect.stringContaining('the cellar is flooded'),
+      },
+    ])
   })
 })
 

@@ -29,6 +29,22 @@ describe('starting', () => {
   })
 })
 
+describe('logging', () => {
+  test.each(['1', '2'])(
+    'every line that %s process(es) write is JSON, and there is one for a request',
+    { timeout: 30_000 },
+    async (workers) => {
+      const child = await startChild(file, { LOG: 'json', WORKERS: workers })
+      const reply = await fetch(`${child.url}${conversion}`)
+      expect(await child.stop()).toBe(0)
+      const lines = child.said().trim().split('\n')
+      const [first, ...rest] = lines.map((line) => JSON.parse(line))
+      expect(first).toEqual({ time: expect.any(String), listening: child.url })
+      expect(rest).toEqual([expect.objectContaining({ id: reply.headers.get('x-request-id'), route: '/v1/convert', status: 200 })])
+    },
+  )
+})
+
 /** What a keep-alive client of a balancer sees: it sends no more over a connection, nor to a server, that says it closes. */
 async function load(url: string, clients: number, after: number, stop: () => void): Promise<{ whole: number; lost: string[] }> {
   const agent = new Agent({ keepAlive: true, maxSockets: clients })

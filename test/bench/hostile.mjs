@@ -19,5 +19,5 @@ export async function run() {
   console.log(`  slowest of all ${slowest.took.toFixed(1)} ms: ${slowest.asked.slice(0, 160)}`)
   console.log(`  ${faults.length} broke a rule, ${logged.length} faults of ours`)
   for (const fault of faults) console.log(`  ${fault}`)
-  for (const fault of logged.slice(0, 5)) console.log(`  ${fault?.stack ?? fault}`)
+  for (const fault of logged.slice(0, 5)) console.log(`  ${fault.fault}`)
 }

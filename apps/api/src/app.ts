@@ -5,12 +5,13 @@ import { embeds } from './embed/index.js'
 import { holdForm } from './http/body.js'
 import { keptForRelease, notModified } from './http/cache.js'
 import { limitRate } from './http/limit.js'
-import { type LogEntry, logRequests } from './http/log.js'
+import { type FaultEntry, faultEntry, type LogEntry, logRequests } from './http/log.js'
 import { answerUnrouted } from './http/methods.js'
 import { ProblemError, problem, problemFrom } from './http/problem.js'
 import { keepRecent } from './http/recent.js'
 import { respond, setCommonHeaders } from './http/respond.js'
 import { mount, type Route } from './http/route.js'
+import { once } from './once.js'
 import { pages } from './pages/index.js'
 import { bakePlansRoute } from './routes/bake-plans.js'
 import { liquidHeatsRoute, sugarHeightsRoute } from './routes/boiling.js'
@@ -57,7 +58,7 @@ export interface AppOptions {
   /** Where each answered request is told; nowhere if absent. */
   readonly log?: (entry: LogEntry) => void
   /** Where a fault of ours is told; the console's error stream if absent. */
-  readonly logFault?: (error: unknown) => void
+  readonly logFault?: (entry: FaultEntry) => void
   /** Requests a minute from one address; unlimited if absent or 0. */
   readonly requestsPerMinute?: number
   /** How many proxies stand before the app, for the limit to know its clients by; none if absent. */
@@ -66,15 +67,6 @@ export interface AppOptions {
   readonly bodySeconds?: number
   /** Whether new requests are welcome; always if absent. */
   readonly ready?: () => boolean
-}
-
-/** What is made when it is first asked for: most servers are asked for the document seldom, and all of them are to start at once. */
-function once<Value>(make: () => Value): () => Value {
-  let made: Value | undefined
-  return () => {
-    made ??= make()
-    return made
-  }
 }
 
 /** Only the pages' own addresses go through their middleware: a route of the API answers at once where nothing stands before it. */
@@ -87,7 +79,7 @@ function addPages(app: Hono, pages: Hono, bodySeconds: number): void {
 /** The app by itself, without a server: any host that speaks fetch can serve it. */
 export function createApp({
   log,
-  logFault = console.error,
+  logFault = ({ id, fault }) => console.error(`Request ${id}: ${fault}`),
   requestsPerMinute,
   proxies = 0,
   bodySeconds = 30,
@@ -105,13 +97,16 @@ export function createApp({
   const kept = { ...keptForRelease(), 'content-type': 'application/json' }
   app.get('/openapi.json', async (context) => notModified(context, kept) ?? respond(context, await document(), 200, kept))
   app.route('/', embeds)
-  for (const part of [docsFor(app, routes, describe), pages]) addPages(app, part, bodySeconds)
+  // The examples of the reference are neither limited nor logged: nobody asked them.
+  const ownApp = once(() => createApp({ logFault }))
+  const docs = docsFor((address, init) => ownApp().request(address, init), routes, describe)
+  for (const part of [docs, pages]) addPages(app, part, bodySeconds)
 
   app.notFound(answerUnrouted(app, tellProblem))
   app.onError((error, context) => {
     if (error instanceof ProblemError) return tellProblem(context, error.problem)
     if (error instanceof PottleError) return tellProblem(context, problemFrom(error, context.req.method === 'POST' ? 'body' : 'query'))
-    logFault(error)
+    logFault(faultEntry(context, error))
     return tellProblem(context, problem('internal', 'the fault is ours and has been logged'))
   })
   return app

@@ -20,10 +20,16 @@ function readSettings(): Settings {
   }
 }
 
-function greet({ host }: Settings, port: number): void {
+/** Says where the server listens: in words with a first answer, or in a line like those of the log. */
+function greet({ host, log }: Settings, port: number): void {
+  const origin = `http://${host.includes(':') ? `[${host}]` : host}:${port}`
+  if (log) {
+    console.log(JSON.stringify({ time: new Date().toISOString(), listening: origin }))
+    return
+  }
   const query = new URLSearchParams({ phrase: example.phrase, year: String(example.year), place: example.place })
   console.log(showAnswer(convert(example.phrase, example)))
-  console.log(`\nListening on http://${host}:${port}\nThe same by HTTP: http://${host}:${port}/v1/convert?${query}`)
+  console.log(`\nListening on ${origin}\nThe same by HTTP: ${origin}/v1/convert?${query}`)
 }
 
 async function serve(settings: Settings): Promise<void> {

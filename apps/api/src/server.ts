@@ -47,6 +47,11 @@ async function stopServer(server: Server, { stopDelay, stopSeconds }: Settings):
   clearTimeout(giveUp)
 }
 
+const writeLine =
+  (stream: NodeJS.WritableStream) =>
+  (entry: object): void =>
+    void stream.write(`${JSON.stringify(entry)}\n`)
+
 /** The app answers its own faults; what is left are requests that make no URL, and answers whose reader went away. */
 function answerFault(error: unknown): Response {
   return error instanceof RequestError ? refuseMalformed() : new Response(null, { status: 500 })
@@ -65,7 +70,7 @@ export async function startServer(settings: Settings): Promise<Running> {
     proxies,
     bodySeconds: patience,
     ready: () => ready,
-    ...(log ? { log: (entry) => process.stdout.write(`${JSON.stringify(entry)}\n`) } : {}),
+    ...(log ? { log: writeLine(process.stdout), logFault: writeLine(process.stderr) } : {}),
   })
   const listener = getRequestListener(app.fetch, { errorHandler: answerFault })
   const server = createServer({ connectionsCheckingInterval: checkEvery }, listener)

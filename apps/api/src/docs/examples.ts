@@ -38,12 +38,11 @@ function commandFor(route: Route, origin: string): string {
   return `curl ${url} \\\n  -H 'Content-Type: application/json' \\\n  -d '${JSON.stringify(body, null, 2).replaceAll("'", "'\\''")}'`
 }
 
+/** Asks an app. */
+export type Ask = (address: string, init: RequestInit) => Response | Promise<Response>
+
 /** Makes the request of a route's example. */
-export async function tryRoute(
-  route: Route,
-  origin: string,
-  ask: (address: string, init: RequestInit) => Response | Promise<Response>,
-): Promise<Tried> {
+export async function tryRoute(route: Route, origin: string, ask: Ask): Promise<Tried> {
   const { address, body } = exampleOf(route)
   const post = { method: 'POST', headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }
   const response = await ask(address, route.method === 'post' ? post : {})

@@ -68,17 +68,17 @@ export function setCommonHeaders(): MiddlewareHandler {
 /** Makes a response of a problem, with headers that belong to it. */
 export type Tell = (context: Context, problem: Problem, own?: Headers) => Response
 
-const momentary = new Set([408, 429, 500, 503])
+/** A fault of the moment; or one of the Accept header, which caches are not told of where a route has one form only. */
+const momentary = new Set([406, 408, 429, 500, 503])
 
-/** Whether a fault is one of the moment; the others are as lasting as the release. */
+/** Whether a fault is one of this request alone; the others are as lasting as the release. */
 export const isPassing = ({ status }: Problem): boolean => momentary.has(status)
 
-const lasting = withCommon({ 'cache-control': 'public, max-age=86400', 'content-type': 'application/problem+json' })
-const passing = withCommon({ 'cache-control': 'no-store', 'content-type': 'application/problem+json' })
+const lasting = { 'cache-control': 'public, max-age=86400', 'content-type': 'application/problem+json' }
+const passing = { 'cache-control': 'no-store', 'content-type': 'application/problem+json' }
 
 /** A problem as a response. The same question has the same fault until the next release, so that caches may keep it. */
 export function respondWithProblem(context: Context, body: Problem, own?: Headers): Response {
   const kept = !isPassing(body) && (context.req.method === 'GET' || context.req.method === 'HEAD')
-  const headers = kept ? lasting : passing
-  return send(context, JSON.stringify(body), body.status as StatusCode, own ? { ...headers, ...own } : headers)
+  return respond(context, JSON.stringify(body), body.status as StatusCode, { ...(kept ? lasting : passing), ...own })
 }
