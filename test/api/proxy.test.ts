@@ -124,6 +124,20 @@ describe.skipIf(!found)('behind nginx', () => {
     }
   })
 
+  test('what one caller says of its host or scheme reaches no other', async () => {
+    const path = '/embed/measure?phrase=a+pint+of+cream&year=1690'
+    const as = async (lines: string) => {
+      const { socket, received, closed } = await openSocket(port)
+      socket.write(`GET ${path} HTTP/1.1\r\n${lines}Connection: close\r\n\r\n`)
+      await closed
+      return received()
+    }
+    expect(await as('Host: evil.example\r\nX-Forwarded-Proto: https\r\n')).toContain('http://evil.example/')
+    const told = await as('Host: saltmarsh.example\r\n')
+    expect(told).toContain('http://saltmarsh.example/')
+    expect(told).not.toMatch(/evil|https:\/\/saltmarsh/)
+  })
+
   test('a client that has the answer gets a 304 out of the cache', async () => {
     await fetch(url + conversion)
     const etag = (await fetch(url + conversion, { headers: { 'accept-encoding': 'identity' } })).headers.get('etag')!
