@@ -88,41 +88,6 @@ describe('POST /v1/convert', () => {
     expect(body.reading.measure).toBe('pottle')
   })
 
-  test('an array gives an array, and one that fails does not spoil the rest', async () => {
-    const { status, body } = await post('/v1/convert', [
-      { phrase: 'a pint of cream', year: 1690 },
-      { phrase: 7 },
-      { phrase: 'a quart of ale', year: 3000 },
-    ])
-    expect(status).toBe(200)
-    expect(body[0].reading.measure).toBe('pint')
-    expect(body[1]).toMatchObject({ status: 400, index: 1, errors: [{ pointer: '/phrase' }] })
-    expect(body[2]).toMatchObject({ status: 400, index: 2, errors: [{ pointer: '/year' }] })
-  })
-
-  test('more than a thousand at a time are refused', async () => {
-    const { status, body } = await post(
-      '/v1/convert',
-      Array.from({ length: 1001 }, () => ({ phrase: 'a pint of cream' })),
-    )
-    expect(status).toBe(400)
-    expect(body.errors[0].detail).toMatch(/1,000/)
-  })
-
-  test('NDJSON gives a line for a line, with a problem in the place of a bad one', async () => {
-    const lines = ['{"phrase":"a pint of cream","year":1690}', '', '{"phrase":', '{"phrase":"a quart of ale","year":1690}']
-    const { status, headers, body } = await post('/v1/convert', lines.join('\n'), 'application/x-ndjson')
-    expect(status).toBe(200)
-    expect(headers.get('content-type')).toBe('application/x-ndjson')
-    const answers = body
-      .trim()
-      .split('\n')
-      .map((line: string) => JSON.parse(line))
-    expect(answers).toHaveLength(3)
-    expect(answers[1]).toMatchObject({ line: 3, status: 400 })
-    expect(answers[2].reading.measure).toBe('quart')
-  })
-
   test.each([
     ['{"phrase":', 400, 'application/json'],
     ['[[[['.repeat(2000), 400, 'application/json'],

@@ -1,5 +1,5 @@
 import { PottleError } from '@pottle/core'
-import { Hono } from 'hono'
+import { type Context, Hono } from 'hono'
 import { docsFor, problemRoutes, tellProblem } from './docs/index.js'
 import { embeds } from './embed/index.js'
 import { holdForm } from './http/body.js'
@@ -13,44 +13,12 @@ import { respond, setCommonHeaders } from './http/respond.js'
 import { mount, type Route } from './http/route.js'
 import { once } from './once.js'
 import { pages } from './pages/index.js'
-import { bakePlansRoute } from './routes/bake-plans.js'
-import { liquidHeatsRoute, sugarHeightsRoute } from './routes/boiling.js'
-import { brickOvenPictureRoute, brickOvenRoute } from './routes/brick-oven.js'
-import { convertManyRoute, convertRoute } from './routes/convert.js'
-import { healthRoute, readyRoute } from './routes/health.js'
-import { loavesPictureRoute, loavesRoute } from './routes/loaves.js'
-import { measureRoute, measuresRoute } from './routes/measures.js'
-import { ovenHeatRoute, ovenHeatsPictureRoute, ovenHeatsRoute } from './routes/oven-heats.js'
-import { readingsRoute } from './routes/readings.js'
-import { sheetsRoute } from './routes/sheets.js'
-import { sourceRoute, sourcesRoute } from './routes/sources.js'
+import { apiRoutes } from './routes/index.js'
 import { version } from './version.js'
 
-/** Every route of the API, in the order of the reference. */
+/** Every route of the document, in the order of the reference. */
 export function routesFor(ready: () => boolean = () => true): readonly Route[] {
-  return [
-    convertRoute,
-    convertManyRoute,
-    readingsRoute,
-    sheetsRoute,
-    measuresRoute,
-    measureRoute,
-    ovenHeatsRoute,
-    ovenHeatsPictureRoute,
-    ovenHeatRoute,
-    sugarHeightsRoute,
-    liquidHeatsRoute,
-    brickOvenRoute,
-    brickOvenPictureRoute,
-    bakePlansRoute,
-    loavesRoute,
-    loavesPictureRoute,
-    sourcesRoute,
-    sourceRoute,
-    healthRoute,
-    readyRoute(ready),
-    ...problemRoutes,
-  ]
+  return [...apiRoutes(ready), ...problemRoutes]
 }
 
 /** What a host may ask of the app. */
@@ -88,12 +56,16 @@ export function createApp({
   const app = new Hono()
   const routes = routesFor(ready)
   const recent = keepRecent()
+  const tellFault = (context: Context, error: unknown) => {
+    logFault(faultEntry(context, error))
+    return problem('internal', 'the fault is ours and has been logged')
+  }
   const describe = once(async () => (await import('./openapi/index.js')).describeRoutes(routes, version))
   const document = once(async () => JSON.stringify(await describe()))
 
   if (log) app.use(logRequests(log))
   if (requestsPerMinute) app.use(limitRate(requestsPerMinute, proxies, tellProblem))
-  for (const route of routes) mount(app, route, { bodySeconds, recent })
+  for (const route of routes) mount(app, route, { bodySeconds, recent, tellFault })
   const kept = { ...keptForRelease(), 'content-type': 'application/json' }
   app.get('/openapi.json', async (context) => notModified(context, kept) ?? respond(context, await document(), 200, kept))
   app.route('/', embeds)
@@ -106,8 +78,7 @@ export function createApp({
   app.onError((error, context) => {
     if (error instanceof ProblemError) return tellProblem(context, error.problem)
     if (error instanceof PottleError) return tellProblem(context, problemFrom(error, context.req.method === 'POST' ? 'body' : 'query'))
-    logFault(faultEntry(context, error))
-    return tellProblem(context, problem('internal', 'the fault is ours and has been logged'))
+    return tellProblem(context, tellFault(context, error))
   })
   return app
 }

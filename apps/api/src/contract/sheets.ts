@@ -28,18 +28,26 @@ const dish = z.strictObject({
 
 const size = { g: z.number().optional(), ml: z.number().optional() }
 
+/** More than any receipt has measures, things or lines. */
+const mostFixed = 200
+
+/** Choices by name, or by number of line. */
+function fixing<Value extends z.ZodType>(value: Value) {
+  return z
+    .record(z.string(), value)
+    .refine((choices) => Object.keys(choices).length <= mostFixed, `fix at most ${mostFixed} at a time`)
+    .optional()
+}
+
 export const Fixed = named(
   'Fixed',
   "Choices that you take out of the tables' hands.",
   z.strictObject({
-    standards: z.record(z.string(), z.string()).optional().describe('The standard that a measure goes by: `{"pint": "wine"}`.'),
-    sizes: z.record(z.string(), z.strictObject(size)).optional().describe('What one of a measure comes to: `{"spoonful": {"ml": 15}}`.'),
-    lines: z
-      .record(z.string(), z.strictObject({ ...size, standard: z.string().optional() }))
-      .optional()
-      .describe('Lines by their numbers.'),
+    standards: fixing(z.string()).describe('The standard that a measure goes by: `{"pint": "wine"}`.'),
+    sizes: fixing(z.strictObject(size)).describe('What one of a measure comes to: `{"spoonful": {"ml": 15}}`.'),
+    lines: fixing(z.strictObject({ ...size, standard: z.string().optional() })).describe('Lines by their numbers.'),
     egg: z.number().optional().describe("What one of the cook's eggs weighs in its shell, in g."),
-    densities: z.record(z.string(), z.number()).optional().describe('g/ml by the name of the thing.'),
+    densities: fixing(z.number()).describe('g/ml by the name of the thing.'),
     oven: z.number().optional().describe('What the oven is set to, in degC, without a fan.'),
   }),
 )

@@ -1,3 +1,5 @@
+import { takeTurns } from './turns.js'
+
 /** No line of ours is longer; a longer one is answered with a problem and skipped to its end. */
 const mostLine = 64 * 1024
 
@@ -32,13 +34,15 @@ export async function* linesOf(body: AsyncIterable<Uint8Array>): AsyncGenerator<
 
 /**
  * Answers a stream line by line: a line in, a line out. The next line is read only when the reader has taken the last answer, so memory stays
- * flat whatever the length (back-pressure by the Streams Standard's `pull`).
+ * flat whatever the length (back-pressure by the Streams Standard's `pull`); other requests get their turn between lines.
  */
 export function answerLines(body: AsyncIterable<Uint8Array>, answer: (line: Line) => string): ReadableStream<Uint8Array> {
   const lines = linesOf(body)
   const encoder = new TextEncoder()
+  const othersTurn = takeTurns()
   return new ReadableStream({
     async pull(controller) {
+      await othersTurn()
       const { value, done } = await lines.next()
       if (done) controller.close()
       else controller.enqueue(encoder.encode(`${answer(value)}\n`))

@@ -10,9 +10,14 @@ export interface Problem extends ProblemCase {
   readonly status: number
 }
 
-export function problem(kind: ProblemKind, detail: string, rest: Omit<ProblemCase, 'detail'> = {}): Problem {
+/** Nobody mends more at a time; and a long list of faults would make a long answer of a short request. */
+const mostErrors = 50
+const mostDetail = 2000
+
+export function problem(kind: ProblemKind, detail: string, { errors, ...rest }: Omit<ProblemCase, 'detail'> = {}): Problem {
   const { status, title } = problemKinds[kind]
-  return { type: `/problems/${kind}`, title, status, detail, ...rest }
+  const shown = detail.length > mostDetail ? `${detail.slice(0, mostDetail)} …` : detail
+  return { type: `/problems/${kind}`, title, status, detail: shown, ...(errors ? { errors: errors.slice(0, mostErrors) } : {}), ...rest }
 }
 
 /** A JSON pointer (RFC 6901) from the names that lead to a place. */

@@ -36,7 +36,7 @@ const kinds = {
     status: 400,
     title: 'A parameter is missing, unknown or out of range',
     cause: 'A query parameter lacks, is not one of the route’s, is given twice, or has a value that the tables do not reach.',
-    advice: 'Each entry of `errors` names one and says what would be right. All that are wrong are named at once.',
+    advice: 'Each entry of `errors` names one and says what would be right. All that are wrong are named at once, up to fifty.',
     example: oneFault({ parameter: 'year' }, '3000 lies outside the tables, which cover 1266 to 1914'),
   },
   'bad-body': {

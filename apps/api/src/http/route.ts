@@ -4,7 +4,7 @@ import { isKnown, keptForRelease } from './cache.js'
 import type { Exact } from './exact.js'
 import { readJson } from './json.js'
 import { negotiate } from './negotiate.js'
-import { badParameter, ProblemError, type ProblemKind, problem } from './problem.js'
+import { badParameter, type Problem, ProblemError, type ProblemKind, problem } from './problem.js'
 import type { Recent, Written } from './recent.js'
 import { type Headers, ofUnchanged, send, withCommon } from './respond.js'
 
@@ -25,12 +25,16 @@ export interface Content {
 /** A chapter of the reference. */
 export type Tag = 'Phrases' | 'Receipts' | 'Heats' | 'Loaves' | 'Tables' | 'Service'
 
+/** Takes note of a fault of ours in one part of a whole, and gives the problem that stands in its place. */
+export type Fault = (error: unknown) => Problem
+
 /** What a handler is given: checked parameters, and the media type to answer with, one of those that the route has. */
 export interface Input<Query extends z.ZodObject, Path extends z.ZodObject> {
   readonly query: Exact<z.output<Query>>
   readonly path: Exact<z.output<Path>>
   readonly media: string
   readonly context: Context
+  readonly fault: Fault
   /** Reads the body as JSON that fits a schema. */
   read<Schema extends z.ZodType>(schema: Schema): Promise<Exact<z.output<Schema>>>
 }
@@ -119,6 +123,8 @@ function headersFor({ method, passing, answer: { media } }: Route): ReadonlyMap<
 
 /** What the routes of an app share. */
 export interface Shared {
+  /** Tells the log of a fault of ours, and gives what the caller is told of it. */
+  readonly tellFault: (context: Context, error: unknown) => Problem
   /** By when a body that is read as a whole has to be there, in seconds. */
   readonly bodySeconds: number
   readonly recent: Recent
@@ -135,14 +141,15 @@ function askedOf({ req: { url } }: Context, media: string): string {
 }
 
 /** Hangs a route on the app. What needs no waiting is answered without a promise, which saves a turn of the event loop. */
-export function mount(app: Hono, one: Route, { bodySeconds, recent }: Shared): void {
+export function mount(app: Hono, one: Route, { bodySeconds, recent, tellFault }: Shared): void {
   const types = Object.keys(one.answer.media) as [string, ...string[]]
   const headers = headersFor(one)
   const keeps = one.method === 'get' && !one.passing
   const handle = (context: Context, media: string) => {
     const query = check(one.query, queryOf(context))
     const path = one.pathParameters ? check(one.pathParameters, context.req.param()) : {}
-    return one.handle({ query, path, media, context, read: (schema) => readJson(context, schema, bodySeconds) })
+    const fault: Fault = (error) => tellFault(context, error)
+    return one.handle({ query, path, media, context, fault, read: (schema) => readJson(context, schema, bodySeconds) })
   }
   app[one.method](one.path.replaceAll(/\{(\w+)\}/g, ':$1'), (context) => {
     const media = negotiate(context, types)

@@ -1,0 +1,107 @@
+import { convert, PottleError } from '@pottle/core'
+import { z } from 'zod'
+import { Answer, ConvertRequest, Problem as ProblemSchema } from '../contract/index.js'
+import { mediaType } from '../http/body.js'
+import type { Exact } from '../http/exact.js'
+import { fit, parseJson } from '../http/json.js'
+import { answerLines, type Line } from '../http/ndjson.js'
+import { negotiate } from '../http/negotiate.js'
+import { type Problem, ProblemError, problem, problemFrom } from '../http/problem.js'
+import { respond } from '../http/respond.js'
+import { type Fault, route } from '../http/route.js'
+import { takeTurns } from '../http/turns.js'
+
+const json = 'application/json'
+const ndjson = 'application/x-ndjson'
+const most = 1000
+// A proxy is to pass on each line as it comes.
+const streamed = { 'cache-control': 'no-store', 'content-type': ndjson, 'x-accel-buffering': 'no' }
+
+/** Where in a batch a problem stands: by line of a stream, or by index in an array. */
+type Place = { readonly line: number } | { readonly index: number }
+
+function problemOf(error: unknown, fault: Fault): Problem {
+  if (error instanceof PottleError) return problemFrom(error, 'body')
+  return error instanceof ProblemError ? error.problem : fault(error)
+}
+
+/** Answers one request as JSON; what goes wrong with it takes its place, so that the others are not lost. */
+function answerOrProblem(request: () => Exact<z.output<typeof ConvertRequest>>, place: Place, fault: Fault): string {
+  try {
+    const { phrase, ...options } = request()
+    return JSON.stringify(convert(phrase, options))
+  } catch (error) {
+    return JSON.stringify({ ...problemOf(error, fault), ...place })
+  }
+}
+
+function answerLine({ number, text, tooLong }: Line, fault: Fault): string {
+  const place = { line: number }
+  if (tooLong) return JSON.stringify({ ...problem('too-large', 'the line is longer than 65,536 characters'), ...place })
+  return answerOrProblem(() => fit(ConvertRequest, parseJson(text)), place, fault)
+}
+
+/** The answers to an array. Other requests get their turn between them. */
+async function answerAll(requests: readonly unknown[], fault: Fault): Promise<string[]> {
+  if (requests.length > most) {
+    const detail = `send at most ${most.toLocaleString('en-GB')} at a time, or a stream of any length as NDJSON`
+    throw new ProblemError(problem('bad-body', detail, { errors: [{ pointer: '', detail }] }))
+  }
+  const answers: string[] = []
+  const othersTurn = takeTurns()
+  for (const [index, request] of requests.entries()) {
+    answers.push(answerOrProblem(() => fit(ConvertRequest, request), { index }, fault))
+    await othersTurn()
+  }
+  return answers
+}
+
+/** `POST /v1/convert` with an object, an array of up to 1,000, or a stream of NDJSON */
+export const convertManyRoute = route({
+  method: 'post',
+  path: '/v1/convert',
+  operation: 'convertPhrases',
+  tag: 'Phrases',
+  summary: 'Turn one or many phrases into modern measures',
+  description:
+    'An object gives an answer; an array gives an array, or NDJSON where that is asked for; NDJSON of any length gives a line for a line. Where one of many fails, a problem takes its place.',
+  query: z.strictObject({}),
+  body: {
+    description: 'The phrases and their settings.',
+    media: {
+      [json]: {
+        schema: z.union([ConvertRequest, z.array(ConvertRequest).max(most)]),
+        example: { phrase: 'a pottle of cream', year: 1690, place: 'london' },
+      },
+      [ndjson]: { schema: ConvertRequest },
+    },
+  },
+  answer: {
+    description: 'The answers in the order of the requests.',
+    media: {
+      [json]: { schema: z.union([Answer, z.array(z.union([Answer, ProblemSchema]))]) },
+      [ndjson]: { schema: z.union([Answer, ProblemSchema]) },
+    },
+  },
+  problems: ['unreadable', 'no-answer'],
+  example: '',
+  handle: async ({ context, media, read, fault }) => {
+    if (mediaType(context, [json, ndjson]) === ndjson) {
+      negotiate(context, [ndjson])
+      const body = (context.req.raw.body ?? []) as AsyncIterable<Uint8Array>
+      return respond(
+        context,
+        answerLines(body, (line) => answerLine(line, fault)),
+        200,
+        streamed,
+      )
+    }
+    const requests = await read(z.unknown())
+    if (Array.isArray(requests)) {
+      const answers = await answerAll(requests, fault)
+      return media === ndjson ? answers.map((answer) => `${answer}\n`).join('') : `[${answers.join(',')}]`
+    }
+    const { phrase, ...options } = fit(ConvertRequest, requests)
+    return convert(phrase, options)
+  },
+})
