@@ -26,7 +26,7 @@ export const questions: readonly Asked[] = [
   { path: '/v1/convert?phrase=a+penny+white+loaf&year=1650/1700' },
   { path: '/v1/convert?phrase=the+bigness+of+a+walnut+of+butter&to=g' },
   { path: '/v1/convert?phrase=&year=3000' },
-  { path: '/v1/convert?phrase=the+quick+brown+fox' },
+  { path: '/v1/convert?phrase=once+upon+a+time' },
   { path: '/v1/oven-heats?phrase=a+slack+oven&year=1690' },
   { path: '/v1/oven-heats' },
   { path: '/v1/oven-heats.svg?year=1796' },
