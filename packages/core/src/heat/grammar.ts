@@ -4,7 +4,8 @@ import { keyOf, wordSet } from './words.js'
 const fillers: ReadonlySet<string> = wordSet(
   'a an the in into of to at with by on and or it them this that your his her some any oven ovens oue heat heats heate fire stove temper is be are was let ' +
     'must should made make keep kept set put bake baked baking baketh stand when then than for as so such but being heated kind sort rather only just gas mark ' +
-    'place place such well one which have has had you do we i will would shall may can if from up very too not nor no first wood brick moist degree degrees use',
+    'place place such well one which have has had you do we i will would shall may can if from up very too not nor no first wood brick moist degree degrees use about ' +
+    'almost nearly near',
 )
 
 /** Farther from a moderate oven. */

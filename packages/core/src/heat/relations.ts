@@ -91,7 +91,8 @@ export function byEquation(words: readonly Word[], year: number | null): Found |
   const compared = asFor(rest)
   const before = words.slice(0, at)
   const denied = before.some(({ key }) => negating.has(key))
-  if (compared && before.some(({ key }) => key === half)) return shifted(compared, -2, used, 'half as hot')
+  const halved = before.find(({ key }) => key === half)
+  if (compared && halved) return shifted(compared, -2, [...used, halved.at], 'half as hot')
   if (compared) return denied ? shifted(compared, -1, used, 'cooler') : { ...compared, used: [...compared.used, ...used] }
   return rest.some(({ key }) => utmost.has(key)) && next === as
     ? plainly(highest, 'words', [...used, ...rest.map((word) => word.at)])
