@@ -18,13 +18,20 @@ function fieldOf({ name, type, item }) {
   return { name, type, ...(type === 'list' ? { delimiter: '|', itemType: item } : {}), ...(description ? { description } : {}) }
 }
 
+const pointing = (field, resource) => ({ fields: [field], reference: { resource, fields: ['id'] } })
+
 function resourceOf({ name, columns }) {
   const [table, inner] = name.split('.')
-  const key = inner
-    ? { primaryKey: ['row', 'nth'], foreignKeys: [{ fields: ['row'], reference: { resource: table, fields: ['id'] } }] }
-    : { primaryKey: ['id'] }
-  const path = `${name}.csv`
-  return { name, path, format: 'csv', mediatype: 'text/csv', encoding: 'utf-8', schema: { fields: columns.map(fieldOf), ...key } }
+  const foreignKeys = columns.flatMap((column) => (column.name === 'place' ? [pointing('place', 'places')] : []))
+  if (inner) foreignKeys.push(pointing('row', table))
+  const schema = {
+    fields: columns.map(fieldOf),
+    primaryKey: inner ? ['row', 'nth'] : ['id'],
+    ...(foreignKeys.length > 0 ? { foreignKeys } : {}),
+  }
+  // Said outright: some readers guess what divides the columns, and a bar stands in many cells.
+  const dialect = { delimiter: ',', doubleQuote: true }
+  return { name, path: `${name}.csv`, format: 'csv', mediatype: 'text/csv', encoding: 'utf-8', dialect, schema }
 }
 
 /** The tables of data/ as files of a folder. */

@@ -59,6 +59,14 @@ function fieldsOf(typeName) {
   return [...own, ...inherited]
 }
 
+const inPlaces = [{ fields: ['place'], reference: { resource: 'places', fields: ['id'] } }]
+
+const schemaOf = (fields) => ({
+  fields,
+  primaryKey: ['id'],
+  ...(fields.some(({ name }) => name === 'place') ? { foreignKeys: inPlaces } : {}),
+})
+
 const { version, description } = JSON.parse(readFileSync(new URL('package.json', data), 'utf8'))
 const resources = Object.entries(tables).map(([name, type]) => ({
   name,
@@ -67,7 +75,7 @@ const resources = Object.entries(tables).map(([name, type]) => ({
   mediatype: 'application/json',
   encoding: 'utf-8',
   ...(commentOf(interfaces.get(type)) ? { description: commentOf(interfaces.get(type)) } : {}),
-  schema: { fields: fieldsOf(type), primaryKey: ['id'] },
+  schema: schemaOf(fieldsOf(type)),
 }))
 const licence = { name: 'CC0-1.0', path: 'https://creativecommons.org/publicdomain/zero/1.0/', title: 'Creative Commons CC0 1.0' }
 const head = {
@@ -76,5 +84,6 @@ const head = {
   title: description,
   version,
   licenses: [licence],
+  contributors: [{ title: 'The Pottle contributors', roles: ['creator'] }],
 }
 writeFileSync(new URL('datapackage.json', data), `${JSON.stringify({ ...head, resources }, null, 2)}\n`)
