@@ -1,9 +1,11 @@
-// Writes what the package of the tables holds beside them, before npm packs it: a typed door for programs, and the tables as CSV.
+// Writes what the package of the tables holds beside them, before npm packs it: a typed door for programs, the tables as CSV, and the list of
+// what they are unsure of.
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import ts from 'typescript'
 import { writeCsv } from './csv.mjs'
 import { camel } from './names.mjs'
 import { tables } from './tables.mjs'
+import { unsureAsMarkdown } from './unsure.mjs'
 
 const schema = new URL('../../packages/core/src/tables/schema/', import.meta.url)
 const dist = new URL('../dist/', import.meta.url)
@@ -32,3 +34,4 @@ write(
 )
 
 writeCsv()
+writeFileSync(new URL('../unsure.md', import.meta.url), unsureAsMarkdown())

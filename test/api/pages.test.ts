@@ -65,6 +65,7 @@ describe('every page', () => {
     ['/sources', 200],
     ['/sources/digby-1669', 200],
     ['/sources/glorph', 404],
+    ['/unsure', 200],
   ])('%s answers %i as a whole page under a strict policy', async (path, status) => {
     const reply = await ask(path)
     expect(reply.status).toBe(status)

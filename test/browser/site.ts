@@ -99,4 +99,5 @@ export const everyPage: readonly (readonly [name: string, path: string])[] = [
   ['one heat', '/heats/slow'],
   ['all sources', '/sources'],
   ['one source', '/sources/digby-1669'],
+  ['what is unsure', '/unsure'],
 ]

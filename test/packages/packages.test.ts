@@ -38,7 +38,7 @@ const contents: Readonly<Record<PackageName, RegExp>> = {
   '@pottle/embed': /^dist\/.+\.(?:js|d\.ts)$/,
   '@pottle/remark': /^dist\/.+\.(?:js|d\.ts)$/,
   '@pottle/cli': /^(?:bin\/pottle\.js|dist\/.+\.js)$/,
-  '@pottle/data': /^(?:[\w-]+\.json|csv\/[\w.-]+\.(?:csv|json)|dist\/(?:index\.js|(?:schema\/)?[\w-]+\.d\.ts)|CHANGELOG\.md)$/,
+  '@pottle/data': /^(?:[\w-]+\.json|csv\/[\w.-]+\.(?:csv|json)|dist\/(?:index\.js|(?:schema\/)?[\w-]+\.d\.ts)|(?:CHANGELOG|unsure)\.md)$/,
 }
 const always = ['package.json', 'README.md', 'LICENSE']
 

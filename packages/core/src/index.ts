@@ -183,3 +183,4 @@ export {
   type Spread,
   sources,
 } from './tables/index.js'
+export { listUnsure, type UnsureFigure } from './unsure.js'

@@ -28,6 +28,7 @@ const tables = [
   ['/heats', 'All heats'],
   ['/goods', 'All things'],
   ['/sources', 'All sources'],
+  ['/unsure', 'What is unsure'],
 ] as const
 
 function Links({ to, at, label }: { to: readonly (readonly [string, string])[]; at: string; label: string }) {

@@ -26,7 +26,10 @@ function List() {
     <Page title="All sources" at={at}>
       <div class="opening">
         <h1>All sources</h1>
-        <p>{sources.length} statutes, measurements, handbooks and cookery books. Each says where its text was seen, or that it was not.</p>
+        <p>
+          {sources.length} statutes, measurements, handbooks and cookery books. Each says where its text was seen, or that it was not.{' '}
+          <a href="/unsure">What rests on memory or judgement</a> has a list of its own.
+        </p>
         <ul class="jump">
           {initials.map((initial) => (
             <li>

@@ -1,0 +1,88 @@
+import { citeShort, listUnsure, type UnsureFigure } from '@pottle/core'
+import { Hono } from 'hono'
+import { Entry, Page, respondWithPage } from '../frame/index.js'
+import { placeLabel } from '../parts/places.js'
+import { isWork } from '../parts/references.js'
+import { sayGrade, sourceAddress } from '../parts/sources.js'
+
+const at = '/unsure'
+
+const figures = listUnsure()
+const isRecalled = ({ checked }: UnsureFigure): boolean => checked === 'memory'
+const recalled = figures.filter(isRecalled)
+const judged = figures.filter((figure) => !isRecalled(figure))
+
+const tablesOf = (list: readonly UnsureFigure[]): string[] => [...new Set(list.map(({ table }) => table))]
+const nameOf = (table: string): string => table.replaceAll('-', ' ')
+
+function when({ years, place }: UnsureFigure): string {
+  const told = [place && placeLabel(place), years && `${years[0]} to ${years[1]}`].filter(Boolean).join(', ')
+  return told && ` (${told})`
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+function Figure({ figure }: { figure: UnsureFigure }) {
+  const { row, part, label, says, grade, checked, sources, because } = figure
+  return (
+    <li>
+      <i>{label}</i>
+      {when(figure)}: {says || 'no figure'}. {because}
+      <p class="small">
+        {capital(sayGrade(grade, checked))}
+        {sources.filter(isWork).map((source) => (
+          <>
+            ; <a href={sourceAddress(source.id)}>{citeShort(source)}</a>
+          </>
+        ))}
+        . Row <code>{part && part !== row ? `${row}, ${part}` : row}</code>.
+      </p>
+    </li>
+  )
+}
+
+function Figures({ list }: { list: readonly UnsureFigure[] }) {
+  return (
+    <ul class="plain">
+      {list.map((figure) => (
+        <Figure figure={figure} />
+      ))}
+    </ul>
+  )
+}
+
+function List() {
+  return (
+    <Page title="What is unsure" at={at}>
+      <div class="opening">
+        <h1>What is unsure</h1>
+        <p>
+          {recalled.length} figures of the tables were recalled and not looked up; {judged.length} rest on common practice or on our
+          judgement. If you can find one of them in a source, or measure it, send us the figure, the source and the page: nothing helps
+          more.
+        </p>
+        <ul class="jump">
+          {tablesOf(judged).map((table) => (
+            <li>
+              <a href={`#${table}`}>{nameOf(table)}</a>
+            </li>
+          ))}
+        </ul>
+      </div>
+      {recalled.length > 0 && (
+        <Entry title="To be looked up" about={<p>Recalled from the sources named.</p>}>
+          <Figures list={recalled} />
+        </Entry>
+      )}
+      {tablesOf(judged).map((table) => (
+        <Entry title={nameOf(table)} id={table}>
+          <Figures list={judged.filter((figure) => figure.table === table)} />
+        </Entry>
+      ))}
+    </Page>
+  )
+}
+
+/** `GET /unsure` */
+export const unsurePage: Hono = new Hono()
+unsurePage.get(at, (context) => respondWithPage(context, <List />))
