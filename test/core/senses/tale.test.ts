@@ -34,6 +34,13 @@ describe('a number word that meant more than it says', () => {
     expect(herrings[0]).toMatchObject({ quantity: 'count', exact: '1.32' })
   })
 
+  // Nicholson 1912 ch. VIII: of goods that are weighed a hundred is a hundredweight, of 112 pounds.
+  test('is a weight of goods that are weighed', () => {
+    const raisins = answer(tale, { ...hundred, thing: 'raisin' }, 1700)
+    expect(raisins[0]!.quantity).toBe('mass')
+    expect(bestOf(raisins)).toBeCloseTo((112 * 453.59237) / 100, 3)
+  })
+
   test('multiplies eggs that are counted already', () => {
     const eggs = answer(egg, { ...hundred, thing: 'egg', eggs: { whole: 100, yolks: 0, whites: 0 } }, 1700)
     const plain = answer(egg, { ...plainly, thing: 'egg', eggs: { whole: 100, yolks: 0, whites: 0 } }, 1700)

@@ -27,6 +27,8 @@ export interface Sense {
   readonly each?: number
   /** What kind of vessel it is: *large* says less of a spoon than of a hand. */
   readonly shape?: VesselRow['shape']
+  /** The number word is a weight of this thing, which nobody then counts: a hundred of raisins. */
+  readonly weighed?: true
   /** The words that shift an amount are in the value already. */
   readonly qualified?: boolean
 }

@@ -1,9 +1,9 @@
-/** Things counted by a number word that meant more than it says: a hundred of oranges, by the long hundred, is 120. */
+/** Things counted by a number word that meant more than it says: a hundred of oranges, by the long hundred, is 120, and of raisins a weight. */
 import { times } from '../bands/index.js'
 import { piece } from './piece.js'
 import type { Question, Sense, SenseKind } from './sense.js'
 import { tally } from './tally.js'
-import { saysPlainly, type Told, taleOf, toldBy } from './told.js'
+import { saysPlainly, type Told, taleOf, toldBy, weighedBy } from './told.js'
 
 /** The same question with the number word taken at its face. */
 function atItsFace(question: Question): Question {
@@ -33,6 +33,8 @@ export const tale: SenseKind = {
   name: 'tale',
   answers: ({ reading }) => reading.tale !== undefined && reading.kind === 'counted' && taleOf(reading) !== undefined,
   senses: (question) => {
+    const weighed = weighedBy(question)
+    if (weighed.length > 0) return weighed
     const plain = atItsFace(question)
     const senses = (piece.answers(plain) ? piece : tally).senses(plain)
     const tales = toldBy(question)

@@ -1,9 +1,10 @@
 /** Number words that meant more than they say: a hundred of eggs was six score. */
+import { times } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
 import type { Reading } from '../reading/index.js'
 import { findMeasure, type MeasureRow, numbers } from '../tables/index.js'
 import { count } from './count.js'
-import type { Question } from './sense.js'
+import type { Question, Sense } from './sense.js'
 
 /** One meaning of a number word, as its trade counted. */
 export interface Told {
@@ -28,16 +29,37 @@ function onItsFace(tale: string): number {
   return Number(numbers.find(({ id }) => id === word)?.value ?? 1)
 }
 
+/** What a number word comes to for a thing: numbers of it, or of goods that are weighed a weight. */
+function sensesOf({ reading, setting }: Question, measure: MeasureRow): readonly Sense[] {
+  return count.senses({ reading: { ...reading, qualifier: null }, measure, setting })
+}
+
+/** *A hundred of raisins* is a hundredweight: its senses for each one that the amount counts; none for what is told one by one. */
+export function weighedBy(question: Question): readonly Sense[] {
+  const { tale } = question.reading
+  const measure = taleOf(question.reading)
+  if (tale === undefined || !measure) return []
+  const each = 1 / onItsFace(tale)
+  const senses = sensesOf(question, measure)
+  if (senses.some(({ quantity }) => quantity === 'count')) return []
+  return senses.map(({ exact, ...sense }) => ({
+    ...sense,
+    value: times(sense.value, each),
+    weighed: true as const,
+    ...(exact === undefined ? {} : { exact: String(Number(exact) * each) }),
+  }))
+}
+
 /**
  * Every meaning of the number word that a thing is counted by, the likeliest first; none for a plain count. Where a reading names the tale
  * beside its number (100 eggs, by the hundred), the amount is in ones; where the tale is the measure itself, the amount counts tales.
  */
-export function toldBy({ reading, setting }: Question): readonly Told[] {
+export function toldBy(question: Question): readonly Told[] {
+  const { reading } = question
   const measure = taleOf(reading)
   if (!measure) return []
   const face = reading.tale === undefined ? 1 : onItsFace(reading.tale)
-  const senses = count.senses({ reading: { ...reading, qualifier: null }, measure, setting })
-  return senses
+  return sensesOf(question, measure)
     .filter(({ quantity }) => quantity === 'count')
     .map(({ id, label, likelihood, exact, steps }) => ({ id, label, each: Number(exact) / face, likelihood, step: steps[0]! }))
 }

@@ -44,8 +44,8 @@ const pieceReach = 1 / 20
 /** Things that the receipt counts stay counted: a cook takes four lemons, not so many grams of lemon. */
 export function countedOut({ reading, kernel }: Worked, known: Known, by: number, coverage: number): Working | null {
   const tale = kernel!.quantity === 'count' ? scaleBand(kernel!.bands(coverage).own, by) : undefined
-  if (!tale && (reading.kind !== 'counted' || !reading.amount)) return null
-  const each = kernel!.own[0]!.sense.each ?? 1
+  const { each = 1, weighed: byWeight } = kernel!.own[0]!.sense
+  if (!tale && (reading.kind !== 'counted' || !reading.amount || byWeight)) return null
   const count = tale?.best ?? (by * each * (1 + reading.amount!.high / reading.amount!.low)) / 2
   const rounded = roundWithin(count, pieceSteps, pieceReach)
   const weighed = onScales({ ...known, liquid: false })
