@@ -29,7 +29,7 @@ for (const [name, type] of Object.entries(tables)) {
 const shorts = JSON.parse(readFileSync(new URL('sources.json', data), 'utf8')).map(({ id, custom }) => [id, custom.short])
 write(
   'short-sources',
-  `export const shortSources: Readonly<Record<string, string>> = ${JSON.stringify(Object.fromEntries(shorts), null, 2)}\n`,
+  `/** The short form of every source, as footnotes give it, by its id. */\nexport const shortSources: Readonly<Record<string, string>> = ${JSON.stringify(Object.fromEntries(shorts), null, 2)}\n`,
 )
 const { version } = JSON.parse(readFileSync(new URL('package.json', data), 'utf8'))
 write(

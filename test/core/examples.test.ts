@@ -1,9 +1,11 @@
 /**
  * Runs every `@example` of the library's docstrings and compares it with the value that stands behind its `//`.
  *
- * The examples of public functions need the public face alone, as a reader of the reference has it; those of others may use what stands in
+ * The examples of public functions need the public faces alone, as a reader of the reference has it; those of others may use what stands in
  * their file and in the rooms. An expected value that holds `…` is compared as text, each `…` standing for anything.
  */
+
+import * as tables from '@core/tables'
 import * as face from '@pottle/core'
 import { afterAll, expect, test } from 'vitest'
 import { type Example, evaluate, examplesIn, markedIn, unshown } from '../docstrings.js'
@@ -19,10 +21,12 @@ const texts = import.meta.glob<string>(['../../packages/core/src/**/*.ts', '!**/
 })
 
 const examples = examplesIn(texts)
+/** What a reader of the reference can import. */
+const open: Module = { ...tables, ...face }
 const rooms: Module = Object.assign({}, ...Object.values(doors))
 
 const scopeOf = async ({ file, name }: Example): Promise<Module> =>
-  Object.hasOwn(face, name) ? { ...face } : { ...rooms, ...face, ...(await modules[file]!()) }
+  Object.hasOwn(open, name) ? open : { ...rooms, ...open, ...(await modules[file]!()) }
 
 const escapePattern = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
 
@@ -45,7 +49,7 @@ test('no docstring has an example that is not run', () => {
 })
 
 test('every public function has an example', () => {
-  expect(unshown(face, examples)).toEqual([])
+  expect(unshown(open, examples)).toEqual([])
 })
 
 afterAll(() => console.log(`examples: ${examples.length} in docstrings`))

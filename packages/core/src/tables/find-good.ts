@@ -12,6 +12,8 @@ function goodNamed(name: string): GoodRow | undefined {
 /**
  * A thing by its id, its modern name or a listed spelling, in the singular or the plural: first with a word that describes it (*brown sugar*),
  * the nearest to its name before the others (*white granulated sugar*), then as it stands, then by its last word (*sweet cream* is cream).
+ *
+ * @example findGood('sugar', ['brown'])?.id   // 'muscovado'
  */
 export function findGood(name: string, describing: readonly string[] = []): GoodRow | undefined {
   const lower = name.toLowerCase()

@@ -1,7 +1,8 @@
 /**
  * Rows by their id and by every other name; an id wins over another row's name, and the earlier of two rows has a name that both bear.
  *
- * @param keyOf what a name is compared by
+ * @param keyOf what a name is compared by; its very letters where nothing is said
+ * @example byName(measures, (name) => name.toUpperCase()).get('POTTLE')?.id   // 'pottle'
  */
 export function byName<Row extends { readonly id: string; readonly names: readonly string[] }>(
   rows: readonly Row[],

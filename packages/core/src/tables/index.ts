@@ -1,3 +1,8 @@
+/**
+ * The tables as typed rows, each with its source, its grade and whether anyone looked, and ways to find a row.
+ *
+ * @module @pottle/core/tables
+ */
 export { baseUnits } from './base-units.js'
 export { type ExactValue, exactRatio, exactValue } from './exact.js'
 export { findGood } from './find-good.js'

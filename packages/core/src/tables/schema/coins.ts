@@ -16,6 +16,7 @@ export interface CoinIssueRow extends Attested, Dated {
   readonly likelihood?: number
 }
 
+/** A coin by its names, with every striking that people had in hand. */
 export interface CoinRow {
   readonly id: string
   readonly label: string
