@@ -1,4 +1,7 @@
-/** Runs every TypeScript block of the README: a line `expression   // value` must come to that value. */
+/**
+ * Holds the README to what it describes: its TypeScript runs, and a line `expression   // value` comes to that value; its requests are answered;
+ * its receipt is worked as its table says.
+ */
 import * as core from '@pottle/core'
 import { describe, expect, test } from 'vitest'
 import readme from '../../README.md?raw'
@@ -34,5 +37,23 @@ describe('the requests of the README', () => {
   test('there are some of both', () => {
     expect(blocks('ts').length).toBeGreaterThan(0)
     expect(urls.length).toBeGreaterThan(0)
+  })
+})
+
+describe('the receipt of the README', () => {
+  const { text, title, year } = core.demoReceipts[0]!
+  const { lines } = core.workSheet(text, { year, title })
+
+  test('is quoted as it stands', () => {
+    const [quoted] = /^> [\s\S]*?…$/m.exec(readme)!
+    const words = quoted.replace(/\s*\n> /g, ' ').slice('> '.length, -' …'.length)
+    expect(text.startsWith(words)).toBe(true)
+  })
+
+  test('is worked as the table says', () => {
+    const rows = [...readme.matchAll(/^\| (.+?) \| (.+?) \| (.+ to .+ (?:g|ml)) \|$/gm)].map((row) => row.slice(1, 4))
+    const told = core.sheetToMarkdown(core.workSheet(text, { year, title })).matchAll(/^\| \d+ \| (.+?) \| .+? \| (.+?) \| (.+?) \|/gm)
+    expect(rows).toEqual([...told].map(([, off, written, between]) => [written, off, between]))
+    expect(rows.length).toBe(lines.length)
   })
 })
