@@ -1,27 +1,38 @@
 /** Every page for every reader: axe (WCAG 2.2 A and AA), the keyboard alone, a phone, 200 %, paper, and pictures in words. */
-import axe from 'axe-core'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it, vi } from 'vitest'
 import { describeInBrowser } from './browser.js'
+import { findings, overflow } from './looks.js'
 import { everyPage, openSite, type Site } from './site.js'
 
 /** A browser on a busy machine is slow, and that is no fault of the page. */
 vi.setConfig({ testTimeout: 30_000, hookTimeout: 60_000 })
 
-const wcag = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
+/** The spacing of text that a reader may set (WCAG 2.2, 1.4.12). */
+const spaced = '*{line-height:1.5!important;letter-spacing:.12em!important;word-spacing:.16em!important}p{margin-bottom:2em!important}'
 
-/** What axe finds, one line a finding. */
-async function findings(page: Page, tags: readonly string[] = wcag): Promise<string[]> {
-  await page.evaluate(axe.source)
-  return page.evaluate(async (tags) => {
-    const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document, { runOnly: [...tags] })
-    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 120)}`))
-  }, tags)
-}
+/** Puts a style of the reader's over the page's own. */
+const restyle = (page: Page, rules: string): Promise<void> =>
+  page.evaluate((rules) => {
+    const sheet = new CSSStyleSheet()
+    sheet.replaceSync(rules)
+    document.adoptedStyleSheets = [sheet]
+  }, rules)
 
-/** How far the page reaches over the right edge, in CSS pixels. */
-const overflow = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
+/** Pictures that neither say what they show nor keep out of the way of those who can't see them. */
+const silentPictures = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const said = (picture: Element): string =>
+      (picture.getAttribute('aria-labelledby') ?? '')
+        .split(' ')
+        .map((id) => document.getElementById(id)?.textContent ?? '')
+        .join(' ')
+    const top = [...document.querySelectorAll('svg')].filter((picture) => !picture.parentElement?.closest('svg'))
+    return top
+      .filter((picture) => picture.getAttribute('aria-hidden') !== 'true')
+      .filter((picture) => picture.getAttribute('role') !== 'img' || said(picture).length < 40)
+      .map((picture) => picture.outerHTML.slice(0, 120))
+  })
 
 describeInBrowser('every page', () => {
   let site: Site
@@ -37,11 +48,17 @@ describeInBrowser('every page', () => {
     await page.emulateMedia({ colorScheme: 'light' })
     await page.goto(site.origin + path)
     expect(await findings(page)).toEqual([])
+    expect(await silentPictures(page)).toEqual([])
     await page.emulateMedia({ colorScheme: 'dark' })
     expect(await findings(page, ['cat.color']), 'by night').toEqual([])
     await page.emulateMedia({ media: 'print' })
     expect(await page.locator('form:visible').count(), 'forms on paper').toBe(0)
     await page.emulateMedia({ media: null })
+    await restyle(page, spaced)
+    expect(await overflow(page), 'with text spaced out').toBeLessThanOrEqual(0)
+    await page.setViewportSize({ width: 390, height: 844 })
+    expect(await overflow(page), 'with text spaced out on a phone').toBeLessThanOrEqual(0)
+    await restyle(page, '')
     await page.setViewportSize({ width: 320, height: 640 })
     expect(await overflow(page), 'on a phone, or at 400 % of a laptop').toBeLessThanOrEqual(0)
     await page.setViewportSize({ width: 640, height: 450 })
@@ -59,6 +76,24 @@ describeInBrowser('every page', () => {
 
   it('complains of nothing and asks nobody else', () => {
     expect(site.complaints).toEqual([])
+  })
+})
+
+describeInBrowser('letters twice as large', () => {
+  let site: Site
+  beforeAll(async () => {
+    // What a reader sets in the browser: 32 pixels in place of 16.
+    site = await openSite(['--blink-settings=defaultFontSize=32'])
+  })
+  afterAll(() => site.close())
+
+  it('keep within every page', { timeout: 180_000 }, async () => {
+    const page = await site.open('/')
+    expect(await page.evaluate(() => Number.parseFloat(getComputedStyle(document.body).fontSize))).toBeGreaterThan(35)
+    for (const [name, path] of everyPage) {
+      await page.goto(site.origin + path)
+      expect(await overflow(page), name).toBeLessThanOrEqual(0)
+    }
   })
 })
 
@@ -140,6 +175,17 @@ describeInBrowser('pictures', () => {
       return ids.map((id) => document.getElementById(id)?.textContent ?? '').join(' ')
     })
     expect(said).toContain(words)
+    await page.context().close()
+  })
+
+  it('are drawn in the colours that a reader has set', async () => {
+    const page = await site.open('/measure?phrase=a+pottle+of+cream&year=1690', { forcedColors: 'active', colorScheme: 'dark' })
+    const inks = await page.locator('.band').evaluate((picture) => {
+      const [circle, letter] = [picture.querySelector('circle')!, picture.querySelector('circle + text')!]
+      return [getComputedStyle(circle).fill, getComputedStyle(letter).fill, getComputedStyle(document.body).backgroundColor]
+    })
+    expect(inks[0], 'a letter stands on the paper of the page').toBe(inks[2])
+    expect(inks[0]).not.toBe(inks[1])
     await page.context().close()
   })
 

@@ -3,9 +3,10 @@ import { createServer, type RequestListener, type Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { getRequestListener } from '@hono/node-server'
 import { createApp } from '@pottle/api'
-import type { Locator } from 'playwright-core'
+import type { BrowserContextOptions, Locator, Page } from 'playwright-core'
 import { bundle } from '../../packages/embed/tools/bundle.mjs'
 import { buildBlog } from '../blog/build.mjs'
+import { openBrowser } from './browser.js'
 
 export interface Site {
   readonly origin: string
@@ -52,4 +53,47 @@ export async function serveBlog(api: string): Promise<Site & { readonly messages
 export async function seen(locator: Locator): Promise<string> {
   const texts = await locator.allInnerTexts()
   return texts.join(' ').replace(/\s+/g, ' ')
+}
+
+/** The two servers and a browser. */
+export interface Street {
+  readonly api: Site
+  readonly blog: Site & { readonly messages: readonly string[] }
+  /** A page of a fresh reader; what it asks of servers and what the browser refuses is gathered. */
+  open(reader?: BrowserContextOptions): Promise<Visit>
+  close(): Promise<void>
+}
+
+export interface Visit {
+  readonly page: Page
+  readonly asked: readonly string[]
+  readonly refused: readonly string[]
+}
+
+/** Opens both servers and a browser to read them with. */
+export async function openStreet(): Promise<Street> {
+  const api = await servePottle()
+  const blog = await serveBlog(api.origin)
+  const browser = await openBrowser()
+  return {
+    api,
+    blog,
+    async open(reader = {}) {
+      const context = await browser.newContext({ viewport: { width: 900, height: 900 }, ...reader })
+      const page = await context.newPage()
+      const asked: string[] = []
+      const refused: string[] = []
+      page.on('request', (request) => asked.push(request.url()))
+      page.on('pageerror', (error) => refused.push(String(error)))
+      page.on('console', (message) => {
+        if (/policy|TrustedHTML/i.test(message.text())) refused.push(message.text())
+      })
+      return { page, asked, refused }
+    },
+    async close() {
+      await browser.close()
+      await blog.close()
+      await api.close()
+    },
+  }
 }

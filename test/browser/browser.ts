@@ -46,6 +46,6 @@ if (!executablePath) console.warn(`Tests in a browser are left out: ${advice}.`)
 export const describeInBrowser: typeof describe.skip = executablePath ? describe : describe.skip
 
 /** One browser; close it after the suite. Its own defaults hold, so that the rules between origins are enforced as in a reader's. */
-export function openBrowser(): Promise<Browser> {
-  return chromium.launch({ ...(executablePath ? { executablePath } : {}), args: ['--no-sandbox'] })
+export function openBrowser(flags: readonly string[] = []): Promise<Browser> {
+  return chromium.launch({ ...(executablePath ? { executablePath } : {}), args: ['--no-sandbox', ...flags] })
 }

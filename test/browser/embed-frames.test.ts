@@ -1,9 +1,9 @@
 /** Frames, pictures and built pages: the embeds of sites that allow no script. */
-import axe from 'axe-core'
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
+import type { BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test, vi } from 'vitest'
-import { type Site, seen, serveBlog, servePottle } from './blog.js'
-import { describeInBrowser, openBrowser } from './browser.js'
+import { openStreet, type Street, seen } from './blog.js'
+import { describeInBrowser } from './browser.js'
+import { findings, overflow } from './looks.js'
 
 /** A browser on a busy machine is slow, and that is no fault of the page. */
 vi.setConfig({ testTimeout: 30_000, hookTimeout: 60_000 })
@@ -18,35 +18,20 @@ const small: readonly (readonly [name: string, path: string])[] = [
 ]
 
 describeInBrowser('where no script is allowed', () => {
-  let api: Site
-  let blog: Site & { readonly messages: readonly string[] }
-  let browser: Browser
+  let street: Street
   beforeAll(async () => {
-    api = await servePottle()
-    blog = await serveBlog(api.origin)
-    browser = await openBrowser()
+    street = await openStreet()
   })
-  afterAll(async () => {
-    await browser.close()
-    await blog.close()
-    await api.close()
-  })
+  afterAll(() => street.close())
 
-  async function open(address: string, reader: BrowserContextOptions = {}): Promise<Page> {
-    const context = await browser.newContext({ viewport: { width: 900, height: 900 }, ...reader })
-    const page = await context.newPage()
+  async function open(address: string, reader?: BrowserContextOptions): Promise<Page> {
+    const { page } = await street.open(reader)
     await page.goto(address)
     return page
   }
 
-  /** Evaluated from outside: the page's own policy forbids it any script. */
-  async function findings(page: Page): Promise<string[]> {
-    const { violations } = (await page.evaluate(`${axe.source}\naxe.run()`)) as axe.AxeResults
-    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`))
-  }
-
   test.each(small)('%s gives axe nothing to find, by day or by night', async (_, path) => {
-    const page = await open(api.origin + path)
+    const page = await open(street.api.origin + path)
     expect(await findings(page)).toEqual([])
     await page.emulateMedia({ colorScheme: 'dark' })
     expect(await findings(page)).toEqual([])
@@ -55,10 +40,12 @@ describeInBrowser('where no script is allowed', () => {
   test.each(small)('%s fits the frame that oEmbed gives it', async (_, path) => {
     const page = await open('about:blank')
     for (const maxwidth of [560, 400, 320]) {
-      const answer = await fetch(`${api.origin}/oembed?${new URLSearchParams({ url: api.origin + path, maxwidth: String(maxwidth) })}`)
+      const answer = await fetch(
+        `${street.api.origin}/oembed?${new URLSearchParams({ url: street.api.origin + path, maxwidth: String(maxwidth) })}`,
+      )
       const { width, height } = (await answer.json()) as { width: number; height: number }
       await page.setViewportSize({ width, height: 10 })
-      await page.goto(api.origin + path)
+      await page.goto(street.api.origin + path)
       const { wide, tall } = await page.evaluate(() => ({
         wide: document.documentElement.scrollWidth,
         tall: document.documentElement.scrollHeight,
@@ -70,7 +57,7 @@ describeInBrowser('where no script is allowed', () => {
   })
 
   test('a small page opens its steps by keyboard and wears its style under its own policy', async () => {
-    const page = await open(api.origin + small[0]![1], { javaScriptEnabled: false })
+    const page = await open(street.api.origin + small[0]![1], { javaScriptEnabled: false })
     await page.keyboard.press('Tab')
     await page.keyboard.press('Enter')
     expect(await page.getByText('Wine gallon of 231 cubic inches').isVisible()).toBe(true)
@@ -82,7 +69,7 @@ describeInBrowser('where no script is allowed', () => {
   })
 
   test('frames and pictures show on a blog of another origin', async () => {
-    const page = await open(`${blog.origin}/furmety.html`)
+    const page = await open(`${street.blog.origin}/furmety.html`)
     for (const frame of await page.locator('iframe').all()) await frame.scrollIntoViewIfNeeded()
     const frames = page.locator('iframe')
     expect(await frames.count()).toBe(3)
@@ -97,20 +84,18 @@ describeInBrowser('where no script is allowed', () => {
   })
 
   test('a page that was built with its measures needs nobody', async () => {
-    expect(blog.messages).toEqual([])
-    const page = await open('about:blank', { javaScriptEnabled: false })
-    const asked: string[] = []
-    page.on('request', (request) => asked.push(request.url()))
-    await page.goto(`${blog.origin}/whipt-cream.html`)
-    expect(asked.filter((url) => !url.startsWith(blog.origin))).toEqual([])
+    expect(street.blog.messages).toEqual([])
+    const { page, asked } = await street.open({ javaScriptEnabled: false })
+    await page.goto(`${street.blog.origin}/whipt-cream.html`)
+    expect(asked.filter((url) => !url.startsWith(street.blog.origin))).toEqual([])
     expect(await seen(page.locator('blockquote'))).toContain('Take a pottle of cream (about 1.9 litres)1 and season it')
     await page.getByRole('link', { name: '1', exact: true }).click()
     expect(await seen(page.locator('li:target'))).toContain('5 Anne c. 27')
   })
 
   test.each(['whipt-cream', 'furmety', ''])('the post "%s" gives axe nothing to find and keeps within a phone', async (name) => {
-    const page = await open(`${blog.origin}/${name === '' ? '' : `${name}.html`}`, { viewport: { width: 320, height: 700 } })
+    const page = await open(`${street.blog.origin}/${name === '' ? '' : `${name}.html`}`, { viewport: { width: 320, height: 700 } })
     expect(await findings(page)).toEqual([])
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBeLessThanOrEqual(0)
+    expect(await overflow(page)).toBeLessThanOrEqual(0)
   })
 })

@@ -1,51 +1,22 @@
 /** The custom elements on a blog of another origin, in a real browser: under a strict policy, by keyboard, and when things go wrong. */
-import axe from 'axe-core'
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core'
+import type { BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest'
-import { type Site, seen, serveBlog, servePottle } from './blog.js'
-import { describeInBrowser, openBrowser } from './browser.js'
+import { openStreet, type Street, seen } from './blog.js'
+import { describeInBrowser } from './browser.js'
+import { findings, overflow } from './looks.js'
 
 /** A browser on a busy machine is slow, and that is no fault of the page. */
 vi.setConfig({ testTimeout: 30_000, hookTimeout: 60_000 })
 
-/** What axe finds, through shadow roots too, one line a finding. */
-async function findings(page: Page): Promise<string[]> {
-  const { violations } = (await page.evaluate(
-    `${axe.source}\naxe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] })`,
-  )) as axe.AxeResults
-  return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`))
-}
-
 describeInBrowser('an element on a blog', () => {
-  let api: Site
-  let blog: Site
-  let browser: Browser
+  let street: Street
   beforeAll(async () => {
-    api = await servePottle()
-    blog = await serveBlog(api.origin)
-    browser = await openBrowser()
+    street = await openStreet()
   })
-  afterAll(async () => {
-    await browser.close()
-    await blog.close()
-    await api.close()
-  })
+  afterAll(() => street.close())
 
-  /** A page of a fresh reader; what it asks of servers and what the browser refuses is gathered. */
-  async function open(reader: BrowserContextOptions = {}): Promise<{ page: Page; asked: string[]; refused: string[] }> {
-    const context = await browser.newContext({ viewport: { width: 900, height: 900 }, ...reader })
-    const page = await context.newPage()
-    const asked: string[] = []
-    const refused: string[] = []
-    page.on('request', (request) => asked.push(request.url()))
-    page.on('pageerror', (error) => refused.push(String(error)))
-    page.on('console', (message) => {
-      if (/policy|TrustedHTML/i.test(message.text())) refused.push(message.text())
-    })
-    return { page, asked, refused }
-  }
-
-  const post = (name: string): string => `${blog.origin}/${name}.html`
+  const open = (reader?: BrowserContextOptions) => street.open(reader)
+  const post = (name: string): string => `${street.blog.origin}/${name}.html`
   const butter = (page: Page) => page.locator('pottle-measure').first()
   const answerOf = (page: Page) => butter(page).getByRole('button')
 
@@ -67,8 +38,8 @@ describeInBrowser('an element on a blog', () => {
       )
       .toBe(1)
     expect(refused).toEqual([])
-    expect(asked.filter((url) => !url.startsWith(blog.origin) && !url.startsWith(api.origin))).toEqual([])
-    expect(asked.some((url) => url.startsWith(`${api.origin}/v1/convert?`))).toBe(true)
+    expect(asked.filter((url) => !url.startsWith(street.blog.origin) && !url.startsWith(street.api.origin))).toEqual([])
+    expect(asked.some((url) => url.startsWith(`${street.api.origin}/v1/convert?`))).toBe(true)
     expect(await answerOf(page).evaluate((button) => getComputedStyle(button).borderBottomStyle), 'its style is on').toBe('dotted')
   })
 
@@ -91,7 +62,7 @@ describeInBrowser('an element on a blog', () => {
     expect(await butter(page).getByText('Nine times in ten').isVisible()).toBe(true)
     expect(await butter(page).getByText('Nicholson, Men and Measures').first().isVisible()).toBe(true)
     await page.keyboard.press('Tab')
-    expect(await focused()).toContain(`href="${api.origin}/measure?phrase=a+pound+of+butter&amp;year=1796"`)
+    expect(await focused()).toContain(`href="${street.api.origin}/measure?phrase=a+pound+of+butter&amp;year=1796"`)
     await page.keyboard.press('Shift+Tab')
     await page.keyboard.press('Space')
     expect(await focused()).toContain('aria-expanded="false"')
@@ -123,7 +94,7 @@ describeInBrowser('an element on a blog', () => {
     await page.goto(post('seed-cake-offline'))
     await page.evaluate((size) => document.documentElement.style.setProperty('font-size', size), size)
     await answerOf(page).click()
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBeLessThanOrEqual(0)
+    expect(await overflow(page)).toBeLessThanOrEqual(0)
   })
 
   test('does not move', async () => {
@@ -197,7 +168,7 @@ describeInBrowser('an element on a blog', () => {
     const { page, asked, refused } = await open()
     await page.goto(post('seed-cake-offline'))
     await answerOf(page).waitFor()
-    expect(asked.filter((url) => !url.startsWith(blog.origin))).toEqual([])
+    expect(asked.filter((url) => !url.startsWith(street.blog.origin))).toEqual([])
     expect(refused).toEqual([])
     expect(await seen(answerOf(page))).toMatch(/^about\s45\d\sg/)
   })
@@ -213,7 +184,7 @@ describeInBrowser('an element on a blog', () => {
 
     test('where the script does not come', async () => {
       const { page } = await open()
-      await page.route(`${api.origin}/embed/pottle.js`, (route) => route.abort())
+      await page.route(`${street.api.origin}/embed/pottle.js`, (route) => route.abort())
       await page.goto(post('seed-cake'))
       expect(await firstLine(page)).toContain(readable)
     })
@@ -227,7 +198,7 @@ describeInBrowser('an element on a blog', () => {
 
     test('where the API is away', async () => {
       const { page } = await open()
-      await page.route(`${api.origin}/v1/**`, (route) => route.abort())
+      await page.route(`${street.api.origin}/v1/**`, (route) => route.abort())
       await page.goto(post('seed-cake'), { waitUntil: 'networkidle' })
       expect(await firstLine(page)).toContain(readable)
     })
@@ -249,7 +220,7 @@ describeInBrowser('an element on a blog', () => {
       const held = new Promise<void>((free) => {
         release = free
       })
-      await page.route(`${api.origin}/v1/**`, async (route) => {
+      await page.route(`${street.api.origin}/v1/**`, async (route) => {
         await held
         await route.continue()
       })
@@ -266,7 +237,7 @@ describeInBrowser('an element on a blog', () => {
       ['what is not an answer', 200, 'application/json', '{"hello":"world"}'],
     ])('where the server answers %s', async (_, status, contentType, body) => {
       const { page } = await open()
-      await page.route(`${api.origin}/v1/**`, (route) =>
+      await page.route(`${street.api.origin}/v1/**`, (route) =>
         route.fulfill({ status, contentType, body, headers: { 'access-control-allow-origin': '*' } }),
       )
       const silences = page.waitForEvent('console', (message) => message.text().includes('<pottle-measure>'))

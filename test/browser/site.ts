@@ -28,11 +28,12 @@ function watch(page: Page, origin: string, complaints: string[]): void {
   })
 }
 
-export async function openSite(): Promise<Site> {
+/** @param settings what the reader has set in the browser, as its own flags */
+export async function openSite(settings: readonly string[] = []): Promise<Site> {
   const server = createAdaptorServer({ fetch: createApp().fetch }) as Server
   await new Promise<void>((done) => server.listen(0, '127.0.0.1', done))
   const origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`
-  const browser = await openBrowser()
+  const browser = await openBrowser(settings)
   const complaints: string[] = []
   return {
     origin,

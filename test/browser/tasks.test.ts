@@ -104,6 +104,17 @@ describeInBrowser.each([
     await page.context().close()
   })
 
+  it('offers a working sheet where several measures were typed as one', async () => {
+    const page = await start()
+    await fill(page, 'measure', { phrase: 'a pint of cream, ten eggs and half a pound of sugar', year: '1690' })
+    await press(page, 'measure')
+    await page.getByRole('button', { name: 'Make a working sheet of them' }).click()
+    await page.locator('.bench').waitFor()
+    expect(await page.locator('.bench tbody tr').count()).toBe(3)
+    expect(new URL(page.url()).searchParams.get('year')).toBe('1690')
+    await page.context().close()
+  })
+
   it('shows words that were not understood beside the answer', async () => {
     const page = await start('/measure?phrase=a+pint+of+zorble&year=1750')
     expect(await page.locator('.read .unread').textContent()).toMatch(/^zorble/)
@@ -113,6 +124,27 @@ describeInBrowser.each([
 
   it('complains of nothing and asks nobody else', () => {
     expect(site.complaints).toEqual([])
+  })
+})
+
+describeInBrowser('a fault', () => {
+  let site: Site
+  beforeAll(async () => {
+    site = await openSite()
+  })
+  afterAll(() => site.close())
+
+  it('is put before the reader, and its link leads to the field', async () => {
+    const page = await site.open('/measure')
+    await fill(page, 'measure', { phrase: 'a pint of cream', year: 'soon' })
+    await page.locator('#measure-year').press('Enter')
+    await page.locator('.faults').waitFor()
+    const focused = () => page.evaluate(() => document.activeElement?.id || document.activeElement?.className)
+    expect(await focused()).toBe('faults')
+    await page.keyboard.press('Tab')
+    await page.keyboard.press('Enter')
+    await expect.poll(focused).toBe('measure-year')
+    await page.context().close()
   })
 })
 

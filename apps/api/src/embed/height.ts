@@ -2,7 +2,8 @@ import type { Entry } from '@pottle/embed/view'
 
 /** All lengths are in pixels, at the usual 16 to an em: an estimate, on the generous side, of how a browser sets the page. */
 const paper = { sides: 32, topAndBottom: 40 }
-const letter = 6.6
+/** Of the wider faces that a system puts in the place of ours. */
+const letter = 7.2
 /** Frames narrower than a small phone are as if so wide: they scroll. */
 const narrowest = 200
 

@@ -1,6 +1,6 @@
 import { citeShort, type HeatReading } from '@pottle/core'
 import { Entry } from '../frame/index.js'
-import { type Asked, addressOf, saySetting } from '../parts/asked.js'
+import { type Asked, addressOf, quoted, saySetting } from '../parts/asked.js'
 import { Copyable } from '../parts/Copyable.js'
 import { Citations, keyFor } from '../parts/citing.js'
 import { type Elsewhere, ForOwnPage } from '../parts/ForOwnPage.js'
@@ -36,12 +36,12 @@ function Lead({ answer }: HeatProps) {
       lead
       title={
         <>
-          <small>The book says</small> “{phrase}”
+          <small>The book says</small> {quoted(phrase)}
         </>
       }
       about={<p>{saySetting({ year: setting.year, place })}</p>}
     >
-      <section data-answer tabindex={-1} aria-label={`“${phrase}”`} class="body-gap">
+      <section data-answer tabindex={-1} aria-label={quoted(phrase)} class="body-gap">
         <p class="answer">
           {then ? 'first ' : ''}
           <a href={`/heats/${heat.id}`}>{heat.label}</a> {reading.of}, about {dialsFor(value, modern)[0]!.set}
@@ -93,7 +93,7 @@ function TakeWith({ answer, asked, address, shown }: HeatProps) {
   return (
     <Entry title="To cite and keep">
       <Citations
-        question={`“${phrase}”, ${saySetting({ year: setting.year, place })}`}
+        question={`${quoted(phrase)}, ${saySetting({ year: setting.year, place })}`}
         answer={text}
         address={address}
         slug={keyFor(phrase, setting.year)}
@@ -119,7 +119,13 @@ export function HeatPage(props: HeatProps) {
       <Entry title="Ask another" screen>
         <HeatForm form="heat" asked={props.asked} short />
       </Entry>
-      <HeatEvidence name={`“${reading.phrase}”`} band={reading.value} claims={reading.claims} tests={reading.tests} goods={reading.goods} />
+      <HeatEvidence
+        name={quoted(reading.phrase)}
+        band={reading.value}
+        claims={reading.claims}
+        tests={reading.tests}
+        goods={reading.goods}
+      />
       <Entry title="How it was reckoned" about={<p>Each link, and who says so.</p>}>
         <Steps steps={reading.steps.map((step) => ({ ...step, sources: step.sources.map(citeShort) }))} />
         <details>

@@ -1,6 +1,6 @@
 import type { Answer, ModernValue } from '@pottle/core'
 import { Entry } from '../frame/index.js'
-import { type Asked, addressOf, saySetting } from '../parts/asked.js'
+import { type Asked, addressOf, quoted, saySetting } from '../parts/asked.js'
 import { BandPicture } from '../parts/BandPicture.js'
 import { Copyable } from '../parts/Copyable.js'
 import { Citations, keyFor } from '../parts/citing.js'
@@ -13,6 +13,7 @@ import { Cautions, Notes } from '../parts/remarks.js'
 import { Steps } from '../parts/Steps.js'
 import { SourceList } from '../parts/sources.js'
 import { Senses } from './Senses.js'
+import { holdsMore, WholeReceipt } from './WholeReceipt.js'
 
 interface AnswerProps {
   readonly answer: Answer
@@ -53,17 +54,18 @@ function Lead({ answer, asked }: AnswerProps) {
       lead
       title={
         <>
-          <small>The book says</small> “{phrase}”
+          <small>The book says</small> {quoted(phrase)}
         </>
       }
       about={<p>{saySetting(setting)}</p>}
     >
-      <section data-answer tabindex={-1} aria-label={`“${phrase}”, ${saySetting(setting)}`}>
+      <section data-answer tabindex={-1} aria-label={`${quoted(phrase)}, ${saySetting(setting)}`}>
         <Words text={text} />
         <p>{sayBand(value)}</p>
       </section>
       {asked.standard && <AsAsked label={answer.senses[0]!.label} asked={asked} />}
-      {reading.unread.length > 0 && <WordsRead phrase={phrase} unread={reading.unread} />}
+      {reading.unread.length > 0 &&
+        (holdsMore(phrase) ? <WholeReceipt asked={{ ...asked, phrase }} /> : <WordsRead phrase={phrase} unread={reading.unread} />)}
       <Notes notes={notes} />
       <Cautions cautions={cautions} />
     </Entry>
@@ -91,7 +93,7 @@ function HowSure({ answer }: AnswerProps) {
     >
       <BandPicture
         id="band"
-        title={`Where the true value of “${phrase}” probably lies`}
+        title={`Where the true value of ${quoted(phrase)} probably lies`}
         value={value}
         marks={marks}
         peaks={peaks}
@@ -141,7 +143,7 @@ function Reckoning({ answer }: AnswerProps) {
 
 function TakeWith({ answer, asked, address, shown }: AnswerProps) {
   const { phrase, text, value, sources, setting } = answer
-  const question = `“${phrase}”, ${saySetting(setting)}`
+  const question = `${quoted(phrase)}, ${saySetting(setting)}`
   return (
     <Entry title="To cite and keep">
       <Citations

@@ -7,6 +7,7 @@ import { Faults } from '../parts/faults.js'
 import { MeasureForm, MeasureTries } from '../parts/forms.js'
 import { answered } from './answered.js'
 import { MeasureAnswer } from './MeasureAnswer.js'
+import { holdsMore, WholeReceipt } from './WholeReceipt.js'
 
 export { answered } from './answered.js'
 
@@ -55,6 +56,7 @@ measurePage.get(at, (context) => {
             lacking={lacking}
             answers={(one) => 'answer' in answered(one)}
           />
+          {asked.phrase && holdsMore(asked.phrase) && <WholeReceipt asked={asked} />}
           <MeasureForm form="measure" asked={asked} faults={faultsOf(error)} />
           <MeasureTries />
         </Entry>

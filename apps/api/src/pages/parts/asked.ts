@@ -1,6 +1,6 @@
-import { settingOf } from '@pottle/core'
 import type { Context } from 'hono'
 import { originOf } from '../../embed/index.js'
+import { asDate, sayYear } from './dates.js'
 import { placeLabel } from './places.js'
 
 /** What a form sent, by the names of its fields; a field left empty is absent. */
@@ -9,10 +9,20 @@ export type Asked = Readonly<Record<string, string | undefined>>
 /** More than any form of ours has. */
 const mostFields = 300
 
+/** What copied text has in it that nobody sees: soft hyphens, marks of no width, and controls that are neither tabs nor ends of lines. */
+const unseen = /[\u00ad\u200b\u2060\ufeff]|(?![\t\n\r])\p{Cc}/gu
+
+/** What was typed, as the library takes it. */
+function taken(name: string, typed: string): string {
+  const seen = typed.replace(unseen, '').trim()
+  return name === 'year' ? asDate(seen) : seen
+}
+
 export function askedIn(entries: Iterable<readonly [string, unknown]>): Asked {
   const asked: Record<string, string> = Object.create(null)
   for (const [name, value] of [...entries].slice(0, mostFields)) {
-    if (typeof value === 'string' && value.trim() !== '' && asked[name] === undefined) asked[name] = value.trim()
+    const seen = typeof value === 'string' ? taken(name, value) : ''
+    if (seen !== '' && asked[name] === undefined) asked[name] = seen
   }
   return asked
 }
@@ -32,6 +42,9 @@ export function addressOf(path: string, asked: Readonly<Record<string, string | 
   return text === '' ? path : `${path}?${text}`
 }
 
+/** What was asked in quotation marks, of which it may have had its own. */
+export const quoted = (phrase: string): string => `“${phrase.replace(/^["“”‘'](.+)["“”’']$/su, '$1')}”`
+
 /** The same address on the server that was asked, to be kept and passed on. */
 export const absolute = (context: Context, address: string): string => new URL(address, originOf(context)).href
 
@@ -39,20 +52,4 @@ export const absolute = (context: Context, address: string): string => new URL(a
 export function saySetting(setting: { readonly year: number | string | null; readonly place?: string }): string {
   const { year, place } = setting
   return [place ? placeLabel(place) : '', year === null ? 'no year given' : sayYear(year)].filter(Boolean).join(', ')
-}
-
-/** A year as people say it: `about 1690`, `the 1690s`, `1650 to 1700`. */
-export function sayYear(year: number | string): string {
-  const text = String(year)
-  const about = /^(\d{4})~$/.exec(text)
-  if (about) return `about ${about[1]}`
-  if (/^\d{3}X$/.test(text)) return `the ${text.slice(0, 3)}0s`
-  if (/^\d{4}\/\d{4}$/.test(text)) return text.replace('/', ' to ')
-  return text
-}
-
-/** The first and last year that a date leaves open. */
-export function yearsIn(date: string): { from: number; to: number } {
-  const { from, to } = settingOf(date)
-  return { from, to }
 }

@@ -1,4 +1,5 @@
 import type { PottleError } from '@pottle/core'
+import { findGood } from '@pottle/core/tables'
 import { type Asked, addressOf } from './asked.js'
 
 /** A piece of what was typed. */
@@ -40,19 +41,37 @@ export function WordsRead({ phrase, unread }: { phrase: string; unread: readonly
   )
 }
 
-/** The phrase with the first word that was not understood put right. */
+/** The article that goes before a word. */
+const articleFor = (word: string): string => (/^[aeiou]/i.test(word) ? 'an' : 'a')
+
+/** The phrase with the first word that was not understood put right, and the article before it. */
 function mended(phrase: string, unread: string, nearest: string): string {
   const start = phrase.toLowerCase().indexOf(unread.toLowerCase())
-  return start < 0 ? phrase : `${phrase.slice(0, start)}${nearest}${phrase.slice(start + unread.length)}`
+  if (start < 0) return phrase
+  const before = phrase.slice(0, start).replace(/\ban? $/, `${articleFor(nearest)} `)
+  return `${before}${nearest}${phrase.slice(start + unread.length)}`
 }
 
-/** The same question with each of the nearest words in place of the first that was not understood; only those that are answered. */
+/** The phrase with an amount before it, where every word was understood and none of them said how much. */
+function measured(phrase: string): readonly string[] {
+  if (findGood(phrase)) return [`a pint of ${phrase}`, `a pound of ${phrase}`]
+  return [/s$/.test(phrase) ? `two ${phrase}` : `${articleFor(phrase)} ${phrase}`]
+}
+
+/** More would be a list to search, not a hint. */
+const mostTries = 3
+
+/** The same question mended in the likeliest ways; only those that are answered. */
 function Nearest({ path, asked, error, answers }: Pick<FaultsProps, 'path' | 'asked' | 'error' | 'answers'>) {
-  const { unread = [], nearest = [] } = error.words ?? {}
   const { phrase } = asked
+  if (!phrase || !error.words) return null
+  const { unread, nearest } = error.words
   const [first] = unread
-  if (!phrase || !first) return null
-  const tries = [...new Set(nearest)].map((word) => ({ ...asked, phrase: mended(phrase, first, word) })).filter(answers)
+  const phrases = first === undefined ? measured(phrase) : nearest.map((word) => mended(phrase, first, word))
+  const tries = [...new Set(phrases)]
+    .map((one) => ({ ...asked, phrase: one }))
+    .filter(answers)
+    .slice(0, mostTries)
   if (tries.length === 0) return null
   return (
     <p>
@@ -83,6 +102,17 @@ const fieldNames: Readonly<Record<string, string>> = {
   guests: 'The guests',
   scale: 'How many times',
   dish: 'The dish',
+  title: 'The title',
+  count: 'The number of dishes',
+  units: 'What it is measured in',
+  oven: 'What it is baked in',
+  coin: 'The loaf',
+  kind: 'The bread',
+  from: 'The first year',
+  to: 'The last year',
+  start: 'The oven',
+  hours: 'The hours',
+  batch: 'The minutes',
 }
 
 /** Where a fault has a field of its own in the form, a link leads to it. */

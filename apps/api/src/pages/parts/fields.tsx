@@ -57,7 +57,7 @@ export function YearField({ asked, short, ...props }: FieldProps & { short?: boo
       name="year"
       label="Year, if known"
       hint={short ? '1690, 1690~ or 169X' : '1690; 1690~ is about then, 169X that decade.'}
-      control={(own) => <input {...own} value={asked.year} autocomplete="off" maxlength={20} />}
+      control={(own) => <input {...own} value={asked.year} autocomplete="off" maxlength={60} />}
     />
   )
 }

@@ -17,7 +17,7 @@ export function MeasureForm({ short = false, ...props }: FormProps) {
         name="phrase"
         label="The words of the book"
         hint={short ? undefined : 'As the book has them, old spelling and all: “a pottle of cream”.'}
-        control={(own) => <input {...own} value={asked.phrase} autocomplete="off" spellcheck={false} maxlength={1000} />}
+        control={(own) => <input {...own} value={asked.phrase} autocomplete="off" spellcheck={false} maxlength={4000} />}
       />
       <div class="row">
         <YearField {...props} short={short} />
@@ -38,7 +38,7 @@ export function HeatForm({ short = false, ...props }: FormProps) {
         name="phrase"
         label="The words for the heat"
         hint={short ? undefined : '“a slack oven”, “as hot as for manchet”, “after the bread is drawn”.'}
-        control={(own) => <input {...own} value={asked.phrase} autocomplete="off" spellcheck={false} maxlength={300} />}
+        control={(own) => <input {...own} value={asked.phrase} autocomplete="off" spellcheck={false} maxlength={4000} />}
       />
       <div class="row">
         <YearField {...props} short={short} />

@@ -22,8 +22,8 @@ function LoafForm({ asked, faults }: { asked: Asked; faults?: readonly Fault[] }
       <div class="row loaf-of">
         <ChoiceField {...own} name="coin" label="Loaf" choices={coins} />
         <ChoiceField {...own} name="kind" label="Bread" choices={kinds} />
-        <LineField {...own} name="from" label="From" most={4} />
-        <LineField {...own} name="to" label="To" most={4} />
+        <LineField {...own} name="from" label="From" most={20} />
+        <LineField {...own} name="to" label="To" most={20} />
         <PlaceField {...own} />
         <Press>Draw it</Press>
       </div>

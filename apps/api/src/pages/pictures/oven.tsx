@@ -97,7 +97,7 @@ function Hours({ oven, hours }: Cooled) {
           const { value, heat } = oven.at(time)
           return (
             <tr>
-              <th scope="row">{time === 1 ? '1 hour' : `${time}\u00a0hours`}</th>
+              <th scope="row">{time === 1 ? '1 hour' : `${time} hours`}</th>
               <td class="figure">{dial(value.best)}&nbsp;°C</td>
               <td class="figure">
                 {dial(value.low)} to {dial(value.high)}

@@ -5,6 +5,7 @@ import { Batch } from './Batch.js'
 import { Bench } from './Bench.js'
 import { Keep, type SheetProps } from './Keep.js'
 import { SheetForm } from './SheetForm.js'
+import { SheetTries } from './SheetTries.js'
 import { Order, Oven, Sources, Words } from './Work.js'
 
 function Lead({ sheet }: SheetProps) {
@@ -44,21 +45,30 @@ function Lead({ sheet }: SheetProps) {
   )
 }
 
+/** The receipt and its plan, to be worked again; before all else where nothing was found in it. */
+function Change({ sheet, asked }: SheetProps) {
+  return (
+    <Entry title="Change it" id="change" screen>
+      <SheetForm form="sheet" asked={asked} sheet={sheet} short />
+      {sheet.lines.length === 0 && <SheetTries />}
+    </Entry>
+  )
+}
+
 /** The working sheet: what to measure off first, then all that a scholar would ask. */
 export function SheetPage(props: SheetProps) {
-  const { sheet, asked } = props
+  const found = props.sheet.lines.length > 0
   return (
     <>
       <Lead {...props} />
+      {!found && <Change {...props} />}
       <Oven {...props} />
-      <Batch {...props} />
+      {found && <Batch {...props} />}
       <Order {...props} />
       <Words {...props} />
       <Sources {...props} />
-      <Entry title="Change it" id="change" screen>
-        <SheetForm form="sheet" asked={asked} sheet={sheet} short />
-      </Entry>
-      <Keep {...props} />
+      {found && <Change {...props} />}
+      {found && <Keep {...props} />}
     </>
   )
 }

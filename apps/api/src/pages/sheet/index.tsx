@@ -1,4 +1,4 @@
-import { demoReceipts, PottleError, type Sheet } from '@pottle/core'
+import { PottleError, type Sheet } from '@pottle/core'
 import { type Context, Hono } from 'hono'
 import { ProblemError, problem } from '../../http/problem.js'
 import { respond } from '../../http/respond.js'
@@ -9,26 +9,15 @@ import { fileOf } from './files.js'
 import { askSheet } from './plan.js'
 import { SheetForm } from './SheetForm.js'
 import { SheetPage } from './SheetPage.js'
+import { SheetTries } from './SheetTries.js'
 
 export { SheetForm } from './SheetForm.js'
+export { SheetTries } from './SheetTries.js'
 
 const at = '/sheet'
 const fields = ['text', 'title', 'year', 'place', 'scale', 'guests', 'dish', 'count', 'units', 'oven']
 /** Servers and browsers take addresses of this many characters without complaint; Node's own limit is 16 kB for all headers. */
 const longestAddress = 6000
-
-/** Receipts to try, as links that make their sheets. */
-export function SheetTries() {
-  return (
-    <ul class="tries small" aria-label="Receipts to try">
-      {demoReceipts.map(({ title, year, place, text }) => (
-        <li>
-          <a href={addressOf(at, { title, year, place, text })}>{title}</a> <span class="quiet">{year}</span>
-        </li>
-      ))}
-    </ul>
-  )
-}
 
 function respondWithFaults(context: Context, error: PottleError, asked: Asked): Response {
   return respondWithPage(

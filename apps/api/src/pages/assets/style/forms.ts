@@ -27,14 +27,15 @@ details > .hint { margin-bottom: 0.5rem; }
 form.ask .row { grid-template-columns: minmax(5.5rem, 1fr) minmax(9rem, 1.6fr); }
 form.ask .row .press { grid-column: 1 / -1; }
 form.ask .row .press button { width: 100%; }
+.row.loaf-of .field:has([name="place"]) { grid-column: 1 / -1; }
 @media (min-width: 46rem) {
   form.ask .row { grid-template-columns: minmax(8rem, 1fr) minmax(11rem, 1.6fr) auto; }
   form.ask .row .press { grid-column: auto; align-self: start; padding-top: 1.75rem; }
   form.ask .row .press button { width: auto; min-width: 11rem; }
+  .row.loaf-of .field:has([name="place"]) { grid-column: auto; }
   .row.loaf-of { grid-template-columns: repeat(2, minmax(0, 1.2fr)) repeat(2, minmax(0, 0.7fr)) minmax(12rem, 1.7fr); }
   .row.receipt-of { grid-template-columns: minmax(11rem, 2fr) minmax(8rem, 1fr) minmax(11rem, 1.6fr); }
 }
-.row.loaf-of .field:has([name="place"]) { min-width: 12rem; }
 .tries { display: flex; flex-wrap: wrap; gap: 0.2rem 1.2rem; list-style: none; padding: 0; }
 .tries li { padding: 0.15rem 0; }
 .fault { color: var(--warn); font-size: 0.95rem; line-height: 1.4; max-width: 40rem; }

@@ -27,7 +27,7 @@ export const pictures: string = `
 .shelf .pottle { height: 5.95rem; }
 .shelf .gallon { height: 7.5rem; }
 @media (max-width: 30rem) {
-  .shelf ul { justify-content: space-between; flex-wrap: nowrap; }
+  .shelf ul { justify-content: space-between; }
   .shelf svg { padding: 0; }
   .shelf li { font-size: 0.74rem; }
   .shelf li a { padding: 0.25rem 0.1rem 0; }

@@ -23,6 +23,11 @@ export const print: string = `
   .skip { transition: top 0.12s; }
 }
 @media (forced-colors: active) {
+  /* Pictures are drawn in the colours of the page, and take those that the reader has set. */
+  :root {
+    --paper: Canvas; --field: Field; --ink: CanvasText; --quiet: CanvasText; --feint: GrayText;
+    --margin: CanvasText; --link: LinkText; --wash: Canvas; --warn: CanvasText;
+  }
   .letter, button { border-color: ButtonText; }
 }
 `
