@@ -12,6 +12,27 @@ const sheets = [
   ['a hostile text', workSheet(hostile, { title: '</title><b>"x"' })],
 ] as const
 
+describe('every way to scale', () => {
+  const text = 'Take a pint of cream, two pounds of flour and four eggs. Bake it in a slow oven half an hour.'
+  test.each([
+    ['nothing', {}, 'The whole receipt.'],
+    ['a factor', { scale: '1/2' }, '½ of the receipt.'],
+    ['guests', { guests: 6, serves: 4 }, 'For 6, from a receipt that serves 4: 1½ times.'],
+    ['dishes', { dish: { id: 'small-tart', count: 2 } }, 'To fill 2 small tins of 10 cm'],
+    ['what there is', { limit: { thing: 'cream', amount: 1, unit: 'l' } }, 'To what 1 litre of cream allows'],
+  ])('is told in a sentence: %s', (_, plan, words) => {
+    expect(sheetToHtml(workSheet(text, { year: 1690, plan }))).toContain(`<strong>To measure off</strong>${words}`)
+  })
+})
+
+describe('sentences', () => {
+  test.each(sheets)('end in one full stop, and begin once: %s', (_, sheet) => {
+    const told = sheetToMarkdown(sheet)
+    expect(told).not.toMatch(/(?<!\.)\.\.(?!\.)|;;| ,|\. \./)
+    expect(sheet.eggs?.text ?? '').not.toMatch(/crack (\d+ .+): \1$/)
+  })
+})
+
 describe('HTML', () => {
   const validator = new HtmlValidate(
     new StaticConfigLoader({ root: true, extends: ['html-validate:recommended', 'html-validate:document', 'html-validate:a11y'] }),

@@ -43,7 +43,7 @@ describe('the demo receipts', () => {
     } = tartBy()
     expect(oven).toHaveLength(1)
     expect(oven[0]).toMatchObject({ phrase: 'a quick Oven', heat: 'hot' })
-    expect(bake.map(({ dish }) => dish)).toEqual(['small tin of 10 cm', 'large tin of 18 cm'])
+    expect(bake.map(({ dish }) => dish)).toEqual(['small tin of 10 cm, filled 21 mm deep', 'large tin of 18 cm, filled 18 mm deep'])
     expect(small!.minutes.early).toBeLessThanOrEqual(small!.minutes.best)
     expect(small!.note).toContain('30 minutes')
     expect(order.map(({ lines }) => lines)).toEqual([[1, 2], [3], [4, 5], [6], [7, 8, 9], [], [], []])
@@ -60,6 +60,41 @@ describe('the demo receipts', () => {
     expect(tartBy().totals.volume!.sources.map((number) => sources[number - 1]!.id)).toContain('cracow-solution-densities')
     expect(tartBy().dishes.fits[0]!.sources.map((number) => sources[number - 1]!.id)).toEqual(['common-practice'])
     expect(lines.flatMap((line) => line.sources).every((number) => sources[number - 1]!.number === number)).toBe(true)
+  })
+})
+
+describe('a bake', () => {
+  const tart = 'Take a pint of cream, half a pound of flour and four eggs. Bake it in a quick oven'
+
+  test('is as unsure as the dish that the receipt had in mind', () => {
+    const { minutes } = workSheet(`${tart} half an hour.`, { year: 1690 }).bake[0]!
+    expect(minutes.late / minutes.early).toBeGreaterThan(1.5)
+    expect(minutes.early).toBeLessThan(minutes.best)
+  })
+
+  test('spans the time that the receipt spans', () => {
+    const spread = (words: string) => {
+      const { minutes } = workSheet(`${tart} ${words}.`, { year: 1690 }).bake[0]!
+      return minutes.late / minutes.early
+    }
+    expect(spread('half an hour or three quarters of an hour')).toBeGreaterThan(1.4 * spread('half an hour'))
+  })
+
+  test('says why a larger dish bakes sooner, where it does', () => {
+    const [small, large] = tartBy().bake
+    expect(large!.minutes.best).toBeLessThan(small!.minutes.best)
+    expect(large!.note).toContain('filled less deep')
+    const [alike, other] = bunsBy().bake
+    expect(Math.abs(alike!.minutes.best - other!.minutes.best)).toBeLessThan(1)
+    expect(other!.note).not.toContain('filled less deep')
+  })
+})
+
+describe('dishes', () => {
+  test('are not filled over their brim', () => {
+    for (let pints = 1; pints < 20; pints++)
+      for (const { full, count } of workSheet(`Take ${pints} pints of cream.`, { year: 1690 }).dishes.fits)
+        expect(full, `${count} for ${pints} pints`).toBeLessThanOrEqual(1.1)
   })
 })
 

@@ -160,6 +160,7 @@ export const Sheet = named(
           fills: z.number(),
           count: z.number(),
           full: z.number(),
+          deep: z.number().nullable().describe('How deep in mm the batch then stands in each.'),
           text: z.string(),
           sources: notes,
         }),

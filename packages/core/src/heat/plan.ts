@@ -96,6 +96,15 @@ function scale(minutes: number, ratio: number, exponent: Spread, oven: number): 
   return { early: Math.min(...times), nominal: times[1]!, late: Math.max(...times) }
 }
 
+/**
+ * The minutes of a bake as a cook reads them.
+ *
+ * @example sayMinutes({ early: 28.4, nominal: 31, late: 35.2 })   // 'about 31 minutes; look first at 28, and expect it by 36'
+ */
+export function sayMinutes({ early, nominal, late }: BakePlan['minutes']): string {
+  return `about ${Math.round(nominal)} minutes; look first at ${Math.floor(early)}, and expect it by ${Math.ceil(late)}`
+}
+
 const round = (minutes: number): number => tidy(Math.round(minutes * 10) / 10)
 
 /**
@@ -125,7 +134,7 @@ export function bakePlan(options: BakePlanOptions): BakePlan {
   return {
     food: food.id,
     minutes: { early, nominal, late },
-    text: `about ${Math.round(nominal)} minutes; look first at ${Math.floor(early)}, and expect it by ${Math.ceil(late)}`,
+    text: sayMinutes({ early, nominal, late }),
     celsius: tidy(celsius),
     heat: nameOf(heatNearest(celsius)),
     settings: ovenSettings({ low: celsius, best: celsius, high: celsius, coverage }, fanRule),

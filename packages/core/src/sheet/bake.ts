@@ -1,7 +1,7 @@
 import { PottleError } from '../error.js'
 import type { Content } from '../heat/index.js'
-import { type BakeDish, type BakePlan, bakePlan } from '../heat/index.js'
-import type { FoundTime } from '../reading/index.js'
+import { type BakeDish, type BakePlan, type BakePlanOptions, bakePlan, sayMinutes } from '../heat/index.js'
+import type { FoundTime, Range } from '../reading/index.js'
 import { bakeFoods, bakeGoods } from '../tables/index.js'
 import { commonPair, type Vessel } from './dish.js'
 import type { Footnotes } from './footnotes.js'
@@ -54,30 +54,32 @@ function contentsOf(lines: readonly Worked[]): readonly Content[] {
 const gap = (a: { start: number; end: number }, start: number, end: number): number => Math.max(0, start - a.end, a.start - end)
 
 /** The time that is said with a heat. */
-function timeWith({ start, end }: SheetOven, times: readonly FoundTime[]): number | undefined {
+function timeWith({ start, end }: SheetOven, times: readonly FoundTime[]): Range | undefined {
   if (start === null || end === null) return undefined
   const near = times.filter((time) => time.minutes !== null && gap(time, start, end) <= nearby)
   const [nearest] = near.sort((a, b) => gap(a, start, end) - gap(b, start, end))
-  return nearest && (nearest.minutes!.low + nearest.minutes!.high) / 2
+  return nearest?.minutes ?? undefined
 }
+
+const sayRange = ({ low, high }: Range): string => (low === high ? String(low) : `${low} to ${high}`)
 
 /** A time to start from: the receipt's own, else that of a table of the 1920s and 30s for goods of that name. */
 interface Known {
-  readonly minutes: number
+  readonly minutes: Range
   readonly said: string
   readonly sources: (typeof bakeGoods)[number]['source']
 }
 
 function knownTime(title: string, oven: SheetOven, times: readonly FoundTime[]): Known | undefined {
   const stated = timeWith(oven, times)
-  if (stated !== undefined) return { minutes: stated, said: `the receipt's own ${stated} minutes`, sources: [] }
+  if (stated !== undefined) return { minutes: stated, said: `the receipt's own ${sayRange(stated)} minutes`, sources: [] }
   const words = ` ${title.toLowerCase().replace(/[^a-z]{1,20}/g, ' ')} `
   const rows = bakeGoods.flatMap((row) => row.names.filter((name) => words.includes(` ${name} `)).map((name) => ({ row, name })))
   const [longest] = rows.sort((a, b) => b.name.length - a.name.length)
   if (!longest) return undefined
   const { minutes, label, source } = longest.row
   return {
-    minutes: (minutes[0] + minutes[1]) / 2,
+    minutes: { low: minutes[0], high: minutes[1] },
     said: `${minutes.join(' to ')} minutes for ${label} in tables of about 1930`,
     sources: source,
   }
@@ -103,12 +105,46 @@ function planned(run: () => BakePlan): BakePlan | undefined {
   }
 }
 
-function bakeOf(fit: DishFit, plan: BakePlan, note: string, footnotes: Footnotes, known: Known): SheetBake {
-  const { minutes, core, signs, warnings, sources } = plan
+/** The receipt's own dish may have been shallower or deeper by this part than the one it is taken for. Judgement. */
+const otherwise = 1.25
+
+/** One dish of the plan, the time that is known, and the dish it is known of. */
+interface Baked {
+  readonly fit: DishFit
+  readonly vessel: Vessel
+  readonly reference: Vessel
+  readonly known: Known
+  readonly celsius: number
+}
+
+/** How long a dish bakes by a time that is known of the common dish, filled so many times as deep as it usually is. */
+function planBy(
+  { fit, vessel, reference, celsius }: Baked,
+  minutes: number,
+  deep: number,
+  options: Pick<BakePlanOptions, 'food' | 'contains' | 'fan'>,
+): BakePlan | undefined {
+  const [from, to] = [dishOf(reference, deep), dishOf(vessel, fit.full)]
+  return from && to && planned(() => bakePlan({ ...options, from: { ...from, minutes, celsius }, to }))
+}
+
+function bakeOf(
+  baked: Baked,
+  options: Pick<BakePlanOptions, 'food' | 'contains' | 'fan'>,
+  note: string,
+  footnotes: Footnotes,
+): SheetBake | undefined {
+  const { fit, known } = baked
+  const { low, high } = known.minutes
+  const plan = planBy(baked, (low + high) / 2, 1, options)
+  if (!plan) return undefined
+  const { core, signs, warnings, sources } = plan
+  const early = Math.min(plan.minutes.early, planBy(baked, low, otherwise, options)!.minutes.early)
+  const late = Math.max(plan.minutes.late, planBy(baked, high, 1 / otherwise, options)!.minutes.late)
   return {
-    dish: fit.label,
-    minutes: { early: minutes.early, best: minutes.nominal, late: minutes.late },
-    text: plan.text,
+    dish: fit.deep === null ? fit.label : `${fit.label}, filled ${Math.round(fit.deep)} mm deep`,
+    minutes: { early, best: plan.minutes.nominal, late },
+    text: sayMinutes({ early, nominal: plan.minutes.nominal, late }),
     core: core ? `${core.degC[0].toFixed(0)} °C (${core.degF[0]} °F) at the middle` : null,
     signs,
     note: [note, ...warnings].join(' '),
@@ -116,21 +152,31 @@ function bakeOf(fit: DishFit, plan: BakePlan, note: string, footnotes: Footnotes
   }
 }
 
+/** Why a larger dish may bake sooner than a smaller one. */
+function depthNote(fits: readonly DishFit[], bakes: readonly SheetBake[]): string {
+  const ordered = fits.map((fit, i) => ({ fit, best: bakes[i]!.minutes.best })).sort((a, b) => a.fit.volume - b.fit.volume)
+  const sooner = ordered.find(({ fit, best }, i) => ordered.slice(0, i).some((one) => one.best > best + 1 && one.fit.deep! > fit.deep!))
+  return sooner ? `The ${sooner.fit.label} is filled less deep than the smaller one, and heat has less far to go in it.` : ''
+}
+
 /** How long each dish of the plan bakes; none where the receipt names no heat, or neither a time nor goods whose time is known. */
 export function bakesOf({ title, text, lines, times, ovens, fits }: Baking, plan: CheckedPlan, footnotes: Footnotes): readonly SheetBake[] {
   const [oven] = ovens
   const known = oven && knownTime(title, oven, times)
-  if (!oven || !known || !(known.minutes > 0)) return []
+  if (!oven || !known || !(known.minutes.low > 0)) return []
   const [small, large] = commonPair()
   const reference = smallWords.test(`${title} ${text}`) ? small : large
-  const food = foodOf(title, lines)
   const vessels = plan.dishes.length > 0 ? plan.dishes : [small, large]
-  const note = `From ${known.said}, taken to be for a ${reference.label} filled ${Math.round(reference.filling!.deep)} mm deep.`
-  return fits.flatMap((fit, i) => {
-    const to = dishOf(vessels[i]!, fit.full)
-    if (!to) return []
-    const from = { ...dishOf(reference, 1)!, minutes: known.minutes, celsius: oven.value.best }
-    const bake = planned(() => bakePlan({ food, from, to, contains: contentsOf(lines), fan: plan.oven === 'fan' }))
-    return bake ? [bakeOf(fit, bake, note, footnotes, known)] : []
+  const options = { food: foodOf(title, lines), contains: contentsOf(lines), fan: plan.oven === 'fan' }
+  const note = `From ${known.said}, taken to be for a ${reference.label} filled ${Math.round(reference.filling!.deep)} mm deep, a quarter more or less.`
+  const baked = fits.flatMap((fit, i) => {
+    const bake = bakeOf({ fit, vessel: vessels[i]!, reference, known, celsius: oven.value.best }, options, note, footnotes)
+    return bake ? [{ fit, bake }] : []
   })
+  const bakes = baked.map(({ bake }) => bake)
+  const why = depthNote(
+    baked.map(({ fit }) => fit),
+    bakes,
+  )
+  return why ? bakes.map((bake) => ({ ...bake, note: `${bake.note} ${why}` })) : bakes
 }

@@ -18,7 +18,8 @@ export function sumEggs(lines: readonly EggCount[], egg: OwnEgg): SheetEggs | nu
   const left = { yolks: Math.max(0, whites - yolks), whites: Math.max(0, yolks - whites) }
   const over = sayParts(left.yolks, left.whites)
   const tail = over ? `; ${over} left over` : ''
-  const text = `crack ${some(cracked, egg.label, egg.plural)}: ${sayEggs({ whole, yolks, whites }, egg)}${tail}`
+  const parts = cracked > whole ? `: ${sayEggs({ whole, yolks, whites }, egg)}${tail}` : ''
+  const text = `crack ${some(cracked, egg.label, egg.plural)}${parts}`
   return {
     unit: egg.unit,
     label: egg.label,

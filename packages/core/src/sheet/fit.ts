@@ -13,10 +13,19 @@ function fullness(full: number): string {
   return full < 1 ? `, ${Math.round(full * 100)} % full` : `, with ${Math.round((full - 1) * 100)} % over`
 }
 
+/** A dish that is filled to nine tenths takes a tenth more to its brim, and no more. */
+const brim = 1.1
+
+/** The whole number of dishes nearest to what the batch fills, and one more where it would run over. */
+function countFor(fills: number): number {
+  const nearest = Math.max(1, Math.round(fills))
+  return fills / nearest > brim ? nearest + 1 : nearest
+}
+
 function fitIn(vessel: Vessel, batch: number, footnotes: Footnotes): DishFit {
-  const { id, label, plural, volume, source } = vessel
+  const { id, label, plural, volume, source, filling } = vessel
   const fills = batch / volume
-  const count = vessel.count ?? Math.max(1, Math.round(fills))
+  const count = vessel.count ?? countFor(fills)
   const full = fills / count
   const text = `${spell(count)} ${count === 1 ? label : plural}${fullness(full)}`
   return {
@@ -26,6 +35,7 @@ function fitIn(vessel: Vessel, batch: number, footnotes: Footnotes): DishFit {
     fills: Number(fills.toPrecision(4)),
     count,
     full: Number(full.toPrecision(4)),
+    deep: filling ? Number((filling.deep * full).toPrecision(3)) : null,
     text,
     sources: footnotes.cite(source),
   }

@@ -1,6 +1,18 @@
 import type { AnswerCaution } from '../answer.js'
 import { stretchesOf } from './marks.js'
-import { reasonBeside, runsOf, sayBand, sayChosen, sayGoing, sayLines, saySetting, sayThing, sayTotal, sayUnmeasured } from './say.js'
+import {
+  capital,
+  reasonBeside,
+  runsOf,
+  sayBand,
+  sayChosen,
+  sayGoing,
+  sayLines,
+  saySetting,
+  sayThing,
+  sayTotal,
+  sayUnmeasured,
+} from './say.js'
 import type { Sheet, SheetBake, SheetLine, SheetOven, SheetStep, SheetWarmth } from './sheet.js'
 import { style } from './style.js'
 
@@ -60,7 +72,7 @@ function ledger(sheet: Sheet): string {
   const told = new Map<string, number>()
   const between = `<i>Between</i> gives the two ends that hold the true amount ${Math.round(coverage * 100)} times in 100.`
   return `<section aria-label="To measure off">
-<table><caption><strong>To measure off</strong>For ${escaped(sheet.scale.text)}. ${between}</caption>
+<table><caption><strong>To measure off</strong>${escaped(capital(sheet.scale.text))}. ${between}</caption>
 <thead><tr>${columns.map((name) => `<th scope="col">${name}</th>`).join('')}</tr></thead>
 <tbody>
 ${sheet.lines.map((line) => row(line, told)).join('\n')}

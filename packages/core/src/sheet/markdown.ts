@@ -56,10 +56,8 @@ function heatLines({ oven, warmths, bake }: Sheet): readonly string[] {
       ({ phrase, label, text, test, sources }) =>
         `“${inline(phrase)}” (${inline(label)}): **${inline(text)}**${test ? `; ${inline(test)}` : ''}${notes(sources)}`,
     ),
-    ...bake.map(
-      ({ dish, text, core, note, sources }) =>
-        `${inline(dish)}: ${inline([text, core].filter(Boolean).join('; '))}${note ? `. ${inline(note)}` : ''}${notes(sources)}`,
-    ),
+    ...bake.map(({ dish, text, core, sources }) => `${inline(dish)}: ${inline([text, core].filter(Boolean).join('; '))}${notes(sources)}`),
+    ...new Set(bake.flatMap(({ note }) => (note ? [inline(note)] : []))),
   ]
 }
 

@@ -5,7 +5,8 @@ import type { Sheet, SheetLine } from './sheet.js'
 /** Three digits, as a reader compares them. */
 const short = (value: number): string => String(Number(value.toPrecision(3)))
 
-const capital = (text: string): string => (text === '' ? '' : text[0]!.toUpperCase() + text.slice(1))
+/** A text with its first letter large. */
+export const capital = (text: string): string => (text === '' ? '' : text[0]!.toUpperCase() + text.slice(1))
 
 /** `England, 1690`; the year as it was given, or that none was. */
 export function saySetting({ setting }: Sheet): string {

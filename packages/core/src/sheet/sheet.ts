@@ -87,6 +87,8 @@ export interface DishFit {
   readonly count: number
   /** How full each stands when the batch is shared among `count`, as a part of what it is filled with. */
   readonly full: number
+  /** How deep in mm the batch then stands in each; null for a mould of unknown form. */
+  readonly deep: number | null
   readonly text: string
   /** Footnotes to the size of a dish of the tables; none for a dish that the plan measures. */
   readonly sources: readonly number[]
