@@ -118,7 +118,7 @@ export {
   readReceipt,
   type Span,
 } from './reading/index.js'
-export { type Moment, type Setting, settingOf } from './setting.js'
+export { type Moment, type OneYear, oneYear, type Setting, settingOf } from './setting.js'
 export {
   type Chosen,
   type Dish,
@@ -184,3 +184,4 @@ export {
   sources,
 } from './tables/index.js'
 export { listUnsure, type UnsureFigure } from './unsure.js'
+export { type LoafAnswer, type LoafAsked, weighLoaf } from './weigh-loaf.js'

@@ -43,7 +43,8 @@ function checkTo(to: unknown): { unit?: string; quantity?: Quantity } {
   return { unit: to, quantity: unit.quantity }
 }
 
-function checkCoverage(coverage: unknown): number {
+/** @throws PottleError `bad-option` for what is no share of a probability */
+export function checkCoverage(coverage: unknown): number {
   if (coverage === undefined) return 0.9
   if (typeof coverage === 'number' && coverage >= 0.5 && coverage <= 0.999) return coverage
   throw badOption('coverage', 'give a number from 0.5 to 0.999, such as 0.9')

@@ -100,3 +100,24 @@ export function settingOf(year: string | number | null = null, place = 'england'
   remembered.set(key, setting)
   return setting
 }
+
+/** A date as one year, for questions that take one; and what to say where it left several open. */
+export interface OneYear {
+  readonly year: number | null
+  readonly notes: readonly string[]
+}
+
+/**
+ * The one year that stands for a date: the year itself, or the middle of what the date leaves open.
+ *
+ * @throws PottleError `bad-option` for what is no date
+ * @example oneYear('1690/1700').year   // 1695
+ */
+export function oneYear(date: string | undefined): OneYear {
+  if (date === undefined) return { year: null, notes: [] }
+  // Of some questions the tables reach beyond those of measures: oven heats are read of any year.
+  if (/^\d{4}$/.test(requireWord('year', date))) return { year: Number(date), notes: [] }
+  const { from, to } = settingOf(date)
+  const year = Math.floor((from + to) / 2)
+  return { year, notes: from === to ? [] : [`The words are taken as those of ${year}, the middle of ${date}.`] }
+}

@@ -1,10 +1,9 @@
-import { dataset, type LiquidHeat, liquidHeat, liquidHeats, type SugarHeight, sugarHeight, sugarHeights } from '@pottle/core'
+import { dataset, type LiquidHeat, liquidHeat, liquidHeats, oneYear, type SugarHeight, sugarHeight, sugarHeights } from '@pottle/core'
 import { z } from 'zod'
 import { LiquidHeatList, LiquidReading, SugarHeightList, SugarReading } from '../contract/index.js'
 import { badParameter } from '../http/problem.js'
 import { route } from '../http/route.js'
 import { sourceNotes, temperature, withoutRecords } from '../plain.js'
-import { oneYear } from './year.js'
 
 function plainSugar({ value, modern, printed, names, sources, ...row }: SugarHeight) {
   return {

@@ -7,6 +7,7 @@ import {
   type HeatReading,
   heatById,
   type OvenHeat,
+  oneYear,
   PottleError,
 } from '@pottle/core'
 import { z } from 'zod'
@@ -14,7 +15,6 @@ import * as contract from '../contract/index.js'
 import { badParameter, ProblemError, problem } from '../http/problem.js'
 import { route } from '../http/route.js'
 import { plainStep, shortly, sourceNotes, temperature, withoutRecords } from '../plain.js'
-import { oneYear } from './year.js'
 
 const yearField = z.string().optional().describe('When the words were written, from 1000 to 2100, or a date in EDTF level 1.')
 

@@ -1,8 +1,8 @@
-import { allHeats, cautionsFor, dataset, drawHeatScale, findHeat } from '@pottle/core'
+import { allHeats, cautionsFor, dataset, drawHeatScale, findHeat, oneYear } from '@pottle/core'
 import { command } from '../command.js'
 import { showHeat, showScale } from '../views/heat.js'
 import { writeFile } from '../write-file.js'
-import { jsonOption, oneYear, phraseOf, toJson, yearOption } from './shared.js'
+import { jsonOption, phraseOf, toJson, yearOption } from './shared.js'
 
 /** `pottle heat a slack oven --year 1690`, or `pottle heat` for the whole scale */
 export const heatCommand = command({
@@ -27,7 +27,7 @@ export const heatCommand = command({
   async run({ words, given, page, terminal }) {
     const { json, full, svg } = given
     const phrase = phraseOf(words)
-    const year = oneYear(given.year)
+    const { year } = oneYear(given.year)
     const setting = year === null ? {} : { year }
     if (svg !== undefined) return writeFile(svg, drawHeatScale(setting), terminal)
     if (phrase === '') return json ? toJson({ heats: allHeats(), dataset }) : showScale(allHeats(), page)

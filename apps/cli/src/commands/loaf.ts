@@ -1,10 +1,10 @@
-import { loafCoins, loafKinds } from '@pottle/core'
+import { drawLoafSeries, type LoafAnswer, type LoafAsked, loafCoins, loafKinds, weighLoaf } from '@pottle/core'
 import { command } from '../command.js'
 import { UsageError } from '../fault.js'
-import { type LoafAsked, pictureOf, weigh } from '../loaf.js'
 import { sayNearest } from '../nearest.js'
 import { numberOf, oneOf } from '../options.js'
 import { showLoaf } from '../views/loaf.js'
+import { labelOfPlace } from '../views/place.js'
 import { writeFile } from '../write-file.js'
 import { jsonOption, settingOptions, toJson } from './shared.js'
 
@@ -26,6 +26,12 @@ function readWords(words: readonly string[]): { readonly coin?: string; readonly
     said[part] = word
   }
   return said
+}
+
+/** The weight against the year as a standalone SVG. */
+function pictureOf({ setting: { year, place }, loaf, value, series }: LoafAnswer): string {
+  const { low, best, high, coverage } = value
+  return drawLoafSeries(series ?? [{ year: Number(year), low, best, high }], { ...loaf, place: labelOfPlace(place), coverage })
 }
 
 /** `pottle loaf penny white --year 1690`, or a span of years for a table */
@@ -72,7 +78,7 @@ export const loafCommand = command({
       market: oneOf('market', market, ['london', 'town', 'country']),
       coverage: numberOf('coverage', coverage),
     }
-    const weighed = weigh(asked)
+    const weighed = weighLoaf(asked)
     if (svg !== undefined) return writeFile(svg, pictureOf(weighed), terminal)
     return json ? toJson(weighed) : showLoaf(weighed, page, full)
   },

@@ -1,4 +1,3 @@
-import { settingOf } from '@pottle/core'
 import type { Options } from '../options.js'
 
 export const yearOption = {
@@ -16,11 +15,3 @@ export const toJson = (value: unknown): string => `${JSON.stringify(value, null,
 
 /** The words of a command line as the phrase that they were before the shell divided them. */
 export const phraseOf = (words: readonly string[]): string => words.join(' ').trim()
-
-/** The one year that stands for a date, for questions that take one: the year itself, or the middle of a span. */
-export function oneYear(date: string | undefined): number | null {
-  if (date === undefined) return null
-  if (/^\d{4}$/.test(date)) return Number(date)
-  const { from, to } = settingOf(date)
-  return Math.floor((from + to) / 2)
-}

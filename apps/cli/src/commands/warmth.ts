@@ -1,7 +1,7 @@
-import { dataset, liquidHeat, liquidHeats, sugarHeight, sugarHeights } from '@pottle/core'
+import { dataset, liquidHeat, liquidHeats, oneYear, sugarHeight, sugarHeights } from '@pottle/core'
 import { command } from '../command.js'
 import { showLiquid, showLiquids, showSugar, showSugars } from '../views/warmth.js'
-import { jsonOption, oneYear, phraseOf, toJson, yearOption } from './shared.js'
+import { jsonOption, phraseOf, toJson, yearOption } from './shared.js'
 
 const options = { ...yearOption, ...jsonOption }
 
@@ -21,7 +21,7 @@ export const sugarCommand = command({
   run({ words, given: { json, year }, page }) {
     const phrase = phraseOf(words)
     if (phrase === '') return json ? toJson({ heights: sugarHeights(), dataset }) : showSugars(sugarHeights(), page)
-    const height = sugarHeight(phrase, oneYear(year))
+    const height = sugarHeight(phrase, oneYear(year).year)
     return json ? toJson({ ...height, dataset }) : showSugar(height, phrase, page)
   },
 })
@@ -40,7 +40,7 @@ export const warmthCommand = command({
   run({ words, given: { json, year }, page }) {
     const phrase = phraseOf(words)
     if (phrase === '') return json ? toJson({ heats: liquidHeats(), dataset }) : showLiquids(liquidHeats(), page)
-    const heat = liquidHeat(phrase, oneYear(year))
+    const heat = liquidHeat(phrase, oneYear(year).year)
     return json ? toJson({ ...heat, dataset }) : showLiquid(heat, phrase, page)
   },
 })

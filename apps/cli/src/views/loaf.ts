@@ -1,5 +1,5 @@
+import type { LoafAnswer } from '@pottle/core'
 import { wrap } from '../layout/index.js'
-import type { Weighed } from '../loaf.js'
 import type { Page } from '../terminal.js'
 import { sayBest, sayEnds } from './amount.js'
 import { bandLines, bandTable, heading, joined, section, stepLines } from './parts.js'
@@ -11,7 +11,7 @@ const inGrams = <Ends>(ends: Ends): Ends & { readonly unit: string } => ({ ...en
 const told = new Set(['g', 'oz', 'lb'])
 
 /** The weight of a loaf for people; a line a year where a span was asked for. */
-export function showLoaf({ loaf, setting, value, modern, exact, series, steps, dataset }: Weighed, page: Page, full: boolean): string {
+export function showLoaf({ loaf, setting, value, modern, exact, series, steps, dataset }: LoafAnswer, page: Page, full: boolean): string {
   const texts = modern.filter(({ unit }) => told.has(unit)).map(({ text }) => text)
   const years = (series ?? []).map((row) => ({
     key: String(row.year),

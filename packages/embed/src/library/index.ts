@@ -3,18 +3,7 @@
  *
  * @module @pottle/embed/library
  */
-import {
-  convert,
-  dataset,
-  findHeat,
-  type HeatReading,
-  inModernUnits,
-  loavesOver,
-  mixtureBand,
-  PottleError,
-  settingOf,
-  tellStep,
-} from '@pottle/core'
+import { convert, dataset, findHeat, type HeatReading, oneYear, PottleError, tellStep, weighLoaf } from '@pottle/core'
 import { type Entry, entryOfHeat, entryOfLoaf, entryOfMeasure, type Question } from '../view/index.js'
 
 type Asked = Question['asked']
@@ -23,43 +12,15 @@ function measure({ phrase = '', ...options }: Asked): Entry {
   return entryOfMeasure(convert(phrase, options))
 }
 
-/** The year that heat words are taken to be of: the middle of a date that leaves several open. */
-function oneYear(date: string | undefined): { year?: number; notes: string[] } {
-  if (date === undefined) return { notes: [] }
-  if (/^\d{4}$/.test(date)) return { year: Number(date), notes: [] }
-  const { from, to } = settingOf(date)
-  const year = Math.floor((from + to) / 2)
-  return { year, notes: from === to ? [] : [`The words are taken as those of ${year}, the middle of ${date}.`] }
-}
-
 function heat({ phrase = '', year: date }: Asked): Entry {
-  const { notes, ...setting } = oneYear(date)
-  const reading: HeatReading = findHeat(phrase, setting)
+  const { year, notes } = oneYear(date)
+  const reading: HeatReading = findHeat(phrase, year === null ? {} : { year })
   return entryOfHeat({ ...reading, steps: reading.steps.map(tellStep), notes: [...notes, ...reading.notes], dataset })
 }
 
-/** The loaf of a year, or of the years that a date leaves open; the likeliest rule first. */
-function loaf({ coin, kind, year: date, place }: Asked): Entry {
-  if (date === undefined) throw new PottleError('bad-option', [{ parameter: 'year', detail: 'give the year of the loaf' }])
-  const { moments, places, year, from, to } = settingOf(date, place)
-  const asked = { place: places, ...(coin ? { coin } : {}), ...(kind ? { kind } : {}) }
-  const loaves = loavesOver(asked, moments, year ?? 'undated')
-    .map(({ loaf, years }) => ({ loaf, weight: years.reduce((sum, { weight }) => sum + weight, 0) }))
-    .sort((a, b) => b.weight - a.weight)
-  const band = mixtureBand(
-    loaves.map(({ loaf, weight }) => ({ weight, value: loaf.value })),
-    0.9,
-  )
-  const { label, exact, steps } = loaves[0]!.loaf
-  return entryOfLoaf({
-    setting: { year: from === to ? from : year, place: places[0]! },
-    loaf: { label },
-    value: { quantity: 'mass', unit: 'g', ...band },
-    exact: loaves.length === 1 ? (exact ?? null) : null,
-    modern: inModernUnits('mass', band),
-    steps: steps.map(tellStep),
-    dataset,
-  })
+function loaf({ year, ...asked }: Asked): Entry {
+  if (year === undefined) throw new PottleError('bad-option', [{ parameter: 'year', detail: 'give the year of the loaf' }])
+  return entryOfLoaf(weighLoaf({ ...asked, year }))
 }
 
 const answers: Readonly<Record<Question['kind'], (asked: Asked) => Entry>> = { measure, heat, loaf }

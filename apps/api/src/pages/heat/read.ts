@@ -1,6 +1,15 @@
-import { type AnswerSource, type Band, type Caution, cautionsFor, findHeat, type HeatReading, PottleError, settingOf } from '@pottle/core'
+import {
+  type AnswerSource,
+  type Band,
+  type Caution,
+  cautionsFor,
+  findHeat,
+  type HeatReading,
+  oneYear,
+  PottleError,
+  settingOf,
+} from '@pottle/core'
 import { sourceNotes } from '../../plain.js'
-import { oneYear } from '../../routes/year.js'
 import type { Asked } from '../parts/asked.js'
 
 /** What is known of a heat phrase, with what the page says besides. */

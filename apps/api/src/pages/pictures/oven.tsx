@@ -1,6 +1,5 @@
-import { type BrickOven, brickOven, drawCoolingCurve, drawHeatScale, type Fault, PottleError } from '@pottle/core'
+import { type BrickOven, brickOven, drawCoolingCurve, drawHeatScale, type Fault, oneYear, PottleError } from '@pottle/core'
 import { Hono } from 'hono'
-import { oneYear } from '../../routes/year.js'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
 import { type Asked, askedOf } from '../parts/asked.js'
 import { Faults } from '../parts/faults.js'
