@@ -29,7 +29,7 @@ const wrong: readonly (readonly [string, number, ...string[]])[] = [
   ['convert a pint --coverage much', 2, '--coverage: "much" is not a number'],
   ['convert zzyzx gibbd', 1, 'the phrase: states no measure', 'not read', 'nearest'],
   ['convert a pint --to mass', 1, '--to: to turn volume into mass'],
-  ['heat a zzyzx', 1, 'nearest'],
+  ['heat a zzyzx', 1, 'there are', 'more'],
   ['heat slow --year soon', 2, '--year: "soon" is not a year'],
   ['sugar zzyzx', 1, 'names no height of boiled sugar'],
   ['warmth zzyzx', 1, 'names no warmth of a liquid'],

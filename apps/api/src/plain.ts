@@ -1,4 +1,4 @@
-import { type Band, type Citation, citeFull, citeShort, findSource, inModernUnits } from '@pottle/core'
+import { type Band, type Citation, citeFull, citeShort, findSource } from '@pottle/core'
 
 /** Footnote forms of citations, as steps and rows carry them. */
 export const shortly = (citations: readonly Citation[]): string[] => citations.map(citeShort)
@@ -14,20 +14,7 @@ export function temperature({ low, best, high, coverage }: Band) {
   return { quantity: 'temperature' as const, unit: 'degC', low, best, high, coverage }
 }
 
-/** A band in g as a value, and in every unit of mass. */
-export function mass({ low, best, high, coverage }: Band) {
-  const value = { quantity: 'mass' as const, unit: 'g', low, best, high, coverage }
-  return { value, modern: [...inModernUnits('mass', value)] }
-}
-
 /** A row or step without its citation records; `source` or `sources` have their footnote forms. */
 export function withoutRecords<Row extends { readonly sources: readonly Citation[] }>({ sources: _, ...row }: Row): Omit<Row, 'sources'> {
   return row
-}
-
-/** A step of a derivation with footnote forms in place of citation records. */
-export function plainStep<Step extends { readonly sources: readonly Citation[] }>(
-  step: Step,
-): Omit<Step, 'sources'> & { sources: string[] } {
-  return { ...step, sources: shortly(step.sources) }
 }

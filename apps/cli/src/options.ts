@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util'
+import { sayNearest } from '@pottle/core'
 import { UsageError } from './fault.js'
-import { sayNearest } from './nearest.js'
 
 /** One option of a command. One without `value` is a switch. */
 export interface Option {
@@ -34,7 +34,7 @@ type Token = Extract<NonNullable<ReturnType<typeof parseArgs>['tokens']>[number]
 function requireOption({ name, rawName }: Token, options: Options): Option {
   const option = Object.hasOwn(options, name) ? options[name] : undefined
   if (option) return option
-  throw new UsageError(rawName, `there is no such option${sayNearest(name, Object.keys(options), '--')}`)
+  throw new UsageError(rawName, `there is no such option${sayNearest(name, Object.keys(options), 3, '--')}`)
 }
 
 /** The value of an option; `true` for a switch. */

@@ -1,10 +1,10 @@
+import { sayNearest } from '@pottle/core'
 import type { Command } from './command.js'
 import { commands } from './commands/index.js'
 import { type Exit, exits } from './exit.js'
 import { explain } from './explain.js'
 import { FileError, UsageError } from './fault.js'
 import { helpFor, helpForAll } from './help.js'
-import { sayNearest } from './nearest.js'
 import { parseOptions } from './options.js'
 import { pageOn, type Terminal } from './terminal.js'
 import { version } from './version.js'
@@ -19,7 +19,7 @@ const asksForHelp = (args: readonly string[]): boolean => {
 function findCommand(name: string): Command {
   const found = commands.find((one) => one.name === name)
   if (found) return found
-  if (name.startsWith('-')) throw new UsageError(name, `begin with a command, such as convert${sayNearest(name, [])}`)
+  if (name.startsWith('-')) throw new UsageError(name, 'begin with a command, such as convert')
   const near = sayNearest(
     name,
     commands.map((one) => one.name),

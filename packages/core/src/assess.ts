@@ -1,5 +1,5 @@
 import { noAnswer, PottleError } from './error.js'
-import { nearestTo } from './nearest.js'
+import { nearestTo, sayNearest } from './nearest.js'
 import type { Reading } from './reading/index.js'
 import { goodIn, inQuantity, kindFor, namesOf, type Question, qualify, reaches, type Sense, type SenseKind } from './senses/index.js'
 import type { Setting } from './setting.js'
@@ -42,12 +42,9 @@ const relatives = new Set(['as-much', 'as-many', 'equal-weight'])
 function unknownMeasure(reading: Reading): PottleError {
   if (reading.measure && relatives.has(reading.measure)) return relative(reading)
   const name = reading.measure ?? reading.kind
-  const nearest = nearestTo(
-    name,
-    measures.map(({ id }) => id),
-  )
-  const detail = `"${name}" is not a measure of these tables; the nearest are ${nearest.join(', ')}`
-  return new PottleError('unreadable', [{ parameter: 'phrase', detail }], { understood: [], unread: [name], nearest })
+  const ids = measures.map(({ id }) => id)
+  const detail = `"${name}" is not a measure of these tables${sayNearest(name, ids)}`
+  return new PottleError('unreadable', [{ parameter: 'phrase', detail }], { understood: [], unread: [name], nearest: nearestTo(name, ids) })
 }
 
 function sensesOf(question: Question): { kind: SenseKind; senses: readonly Sense[] } {

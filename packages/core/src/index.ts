@@ -99,6 +99,7 @@ export {
   timeConstantFrom,
 } from './heat/index.js'
 export { inModernUnits, type ModernValue } from './modern/index.js'
+export { sayNearest } from './nearest.js'
 export type { ConvertOptions } from './options.js'
 export {
   type AmountPart,

@@ -1,6 +1,6 @@
 import { badOption, type Fault, PottleError, requireFields } from './error.js'
 import { findUnit, unitIds } from './modern/index.js'
-import { nearestTo } from './nearest.js'
+import { sayNearest } from './nearest.js'
 import { placesFrom, type Setting, settingOf } from './setting.js'
 import type { Quantity } from './tables/index.js'
 
@@ -38,8 +38,7 @@ function checkTo(to: unknown): { unit?: string; quantity?: Quantity } {
   if (typeof to !== 'string') throw badOption('to', 'name a modern unit, such as g, ml or cup-us')
   if (quantities.includes(to)) return { quantity: to as Quantity }
   const unit = findUnit(to)
-  if (!unit)
-    throw badOption('to', `"${to.slice(0, 40)}" is not a unit of these tables; the nearest are ${nearestTo(to, unitIds()).join(', ')}`)
+  if (!unit) throw badOption('to', `"${to.slice(0, 40)}" is not a unit of these tables${sayNearest(to, unitIds())}`)
   return { unit: to, quantity: unit.quantity }
 }
 

@@ -1,6 +1,6 @@
 import { readEdtf, type YearSpan } from './edtf.js'
 import { badOption, requireWord } from './error.js'
-import { nearestTo } from './nearest.js'
+import { sayNearest } from './nearest.js'
 import { places } from './tables/index.js'
 
 /** A year and how much of the doubt about the date falls on it. */
@@ -67,8 +67,7 @@ const within = new Map(places.map((place) => [place.id, place.within]))
  */
 export function placesFrom(place: string): readonly string[] {
   if (!within.has(requireWord('place', place))) {
-    const near = nearestTo(place, [...within.keys()])
-    throw badOption('place', `"${place.slice(0, 40)}" is not a place of these tables; the nearest are ${near.join(', ')}`)
+    throw badOption('place', `"${place.slice(0, 40)}" is not a place of these tables${sayNearest(place, [...within.keys()])}`)
   }
   const chain: string[] = []
   for (let at: string | undefined = place; at; at = within.get(at)) chain.push(at)

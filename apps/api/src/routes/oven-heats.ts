@@ -9,12 +9,13 @@ import {
   type OvenHeat,
   oneYear,
   PottleError,
+  tellStep,
 } from '@pottle/core'
 import { z } from 'zod'
 import * as contract from '../contract/index.js'
 import { badParameter, ProblemError, problem } from '../http/problem.js'
 import { route } from '../http/route.js'
-import { plainStep, shortly, sourceNotes, temperature, withoutRecords } from '../plain.js'
+import { shortly, sourceNotes, temperature, withoutRecords } from '../plain.js'
 
 const yearField = z.string().optional().describe('When the words were written, from 1000 to 2100, or a date in EDTF level 1.')
 
@@ -57,7 +58,7 @@ function plainReading({ then: _, claims, goods, tests, steps, ...rest }: HeatRea
     modern: [...rest.modern],
     ...evidenceOf({ claims, goods, tests }),
     others: [...rest.others],
-    steps: steps.map(plainStep),
+    steps: steps.map(tellStep),
     notes: [...notes, ...rest.notes],
     unread: [...rest.unread],
   }

@@ -1,7 +1,6 @@
-import { drawLoafSeries, type LoafAnswer, type LoafAsked, loafCoins, loafKinds, weighLoaf } from '@pottle/core'
+import { drawLoafSeries, type LoafAnswer, type LoafAsked, loafCoins, loafKinds, sayNearest, weighLoaf } from '@pottle/core'
 import { command } from '../command.js'
 import { UsageError } from '../fault.js'
-import { sayNearest } from '../nearest.js'
 import { numberOf, oneOf } from '../options.js'
 import { showLoaf } from '../views/loaf.js'
 import { labelOfPlace } from '../views/place.js'

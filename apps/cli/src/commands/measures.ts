@@ -1,7 +1,6 @@
-import { dataset, describeMeasure, listMeasures } from '@pottle/core'
+import { dataset, describeMeasure, listMeasures, sayNearest } from '@pottle/core'
 import { command } from '../command.js'
 import { NoAnswer } from '../fault.js'
-import { sayNearest } from '../nearest.js'
 import { oneOf } from '../options.js'
 import { showMeasure, showMeasures } from '../views/measures.js'
 import { jsonOption, phraseOf, toJson } from './shared.js'

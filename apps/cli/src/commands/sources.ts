@@ -1,7 +1,6 @@
-import { citeBibtex, citeFull, findSource, type SourceRow, sources } from '@pottle/core'
+import { citeBibtex, citeFull, findSource, type SourceRow, sayNearest, sources } from '@pottle/core'
 import { command } from '../command.js'
 import { NoAnswer } from '../fault.js'
-import { sayNearest } from '../nearest.js'
 import { formatFrom } from '../options.js'
 import { showSource, showSources } from '../views/sources.js'
 import { jsonOption, phraseOf, toJson } from './shared.js'

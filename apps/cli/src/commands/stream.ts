@@ -1,7 +1,6 @@
-import { convert, workSheet } from '@pottle/core'
+import { convert, sayNearest, workSheet } from '@pottle/core'
 import { command } from '../command.js'
 import { UsageError } from '../fault.js'
-import { sayNearest } from '../nearest.js'
 import { endOfInput } from '../read-text.js'
 import { answerLines } from '../stream/answer-lines.js'
 import { write } from '../write.js'

@@ -1,6 +1,5 @@
-import { type Answer, type ConvertOptions, convert, type Plan, type Sheet, type SheetOptions, workSheet } from '@pottle/core'
+import { type Answer, type ConvertOptions, convert, type Plan, type Sheet, type SheetOptions, sayNearest, workSheet } from '@pottle/core'
 import { UsageError } from '../fault.js'
-import { sayNearest } from '../nearest.js'
 
 /** What every line has unless it says otherwise. */
 export interface Defaults {

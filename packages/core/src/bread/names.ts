@@ -1,5 +1,5 @@
 import { badOption, noAnswer, requireWord } from '../error.js'
-import { nearestTo } from '../nearest.js'
+import { sayNearest } from '../nearest.js'
 import { type FixedLoafRow, fixedLoaves, inYears, type LoafCoinRow, type LoafKindRow, loafCoins, loafKinds } from '../tables/index.js'
 
 /** Lower case, single spaces, no hyphens: *Half-Penny  Loaf* and *half penny loaf* are one name. */
@@ -81,8 +81,7 @@ export function readLoafName(name: string): LoafName {
 }
 
 function unknownName(parameter: string, what: string, name: string, known: Iterable<string>): never {
-  const near = nearestTo(plain(name), [...known]).join(', ')
-  throw badOption(parameter, `"${name.slice(0, 40)}" is no ${what} of these tables; the nearest are ${near}`)
+  throw badOption(parameter, `"${name.slice(0, 40)}" is no ${what} of these tables${sayNearest(plain(name), [...known])}`)
 }
 
 /**

@@ -1,5 +1,5 @@
 import { PottleError } from '../error.js'
-import { nearestTo } from '../nearest.js'
+import { nearestTo, sayNearest } from '../nearest.js'
 import { inYears, type PeriodName } from '../tables/index.js'
 import { keysOf, standsAt, type Word, wordsOf } from './words.js'
 
@@ -53,7 +53,8 @@ export function unknownName(phrase: string, what: string, rows: readonly NamedRo
   const names = rows.flatMap((row) => row.names.map(({ words }) => words))
   // The longest word is the likeliest to be a name misspelt.
   const longest = wordsOf(phrase).reduce((most, { text }) => (text.length > most.length ? text : most), '')
-  const nearest = nearestTo(longest || phrase, [...new Set(names)], 5)
-  const detail = `"${phrase.slice(0, 60)}" names no ${what}; the nearest are ${nearest.join(', ')}`
+  const all = [...new Set(names)]
+  const nearest = nearestTo(longest || phrase, all, 5)
+  const detail = `"${phrase.slice(0, 60)}" names no ${what}${sayNearest(longest || phrase, all, 5)}`
   return new PottleError('unreadable', [{ parameter: 'phrase', detail }], { understood: [], unread: [phrase.slice(0, 60)], nearest })
 }

@@ -1,5 +1,5 @@
 import { PottleError } from '../error.js'
-import { nearestTo } from '../nearest.js'
+import { nearestTo, sayNearest } from '../nearest.js'
 import { heatRelations, heats } from '../tables/index.js'
 import { convertDegrees, requireOvenHeat, toFahrenheit } from './degrees.js'
 import type { Found } from './found.js'
@@ -70,13 +70,17 @@ const labels = [...heats.flatMap(({ names }) => names.map(({ words }) => words))
 /** The error for words that name no heat: what was read, what was not, and the nearest heats. */
 export function unreadable(phrase: string, words: readonly Word[]): PottleError {
   const told = words.filter(({ key }) => !grammatical.has(key))
-  const nearest = nearestTo(told.map(({ text }) => text).join(' ') || phrase, labels, 5)
+  const sought = told.map(({ text }) => text).join(' ') || phrase
   const vessel = words.find(({ key }) => noHeats.has(key))
   const oven = words.find(({ key }) => ovens.has(key)) ?? { text: 'oven', key: keyOf('oven') }
   const why = vessel
     ? `"${vessel.text} ${oven.text}" is a kind of oven and not a heat`
     : `no heat of an oven is named by "${phrase.slice(0, 60)}"`
-  const detail = `${why}; the nearest that are: ${nearest.join(', ')}`
+  const detail = `${why}${sayNearest(sought, labels, 5)}`
   const understood = words.filter(({ key }) => grammatical.has(key)).map(({ text }) => text)
-  return new PottleError('unreadable', [{ parameter: 'phrase', detail }], { understood, unread: told.map(({ text }) => text), nearest })
+  return new PottleError('unreadable', [{ parameter: 'phrase', detail }], {
+    understood,
+    unread: told.map(({ text }) => text),
+    nearest: nearestTo(sought, labels, 5),
+  })
 }

@@ -1,5 +1,5 @@
 import { badOption, requireWord } from '../error.js'
-import { nearestTo } from '../nearest.js'
+import { sayNearest } from '../nearest.js'
 import { type HeatRow, heats } from '../tables/index.js'
 import { coreOf, type Ends } from './consensus.js'
 import { tidy, toCelsius } from './degrees.js'
@@ -26,7 +26,7 @@ export function heatRows(): readonly HeatRow[] {
 /** @throws PottleError `bad-option` with the nearest ids for an unknown one */
 export function heatRow(id: string): HeatRow {
   const row = byId.get(requireWord('heat', id))
-  if (!row) throw badOption('heat', `"${id.slice(0, 40)}" is not a heat; the nearest are ${nearestTo(id, [...byId.keys()]).join(', ')}`)
+  if (!row) throw badOption('heat', `"${id.slice(0, 40)}" is not a heat${sayNearest(id, [...byId.keys()])}`)
   return row
 }
 

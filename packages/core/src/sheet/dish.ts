@@ -1,5 +1,5 @@
 import { badOption, show } from '../error.js'
-import { nearestTo } from '../nearest.js'
+import { sayNearest } from '../nearest.js'
 import { type Citation, type DishRow, dishShapes } from '../tables/index.js'
 import { contentOf, type Inside, lined } from './geometry.js'
 import { countUpTo, nameIn, numberIn, refuseUnknown, requireObject } from './number.js'
@@ -108,11 +108,8 @@ function fromRow(row: DishRow, fill: number, count: number | null, at: string): 
 function findRow(name: unknown, at: string): DishRow {
   const row = dishShapes.find(({ id, label, names }) => id === name || label === name || names.some((one) => one === name))
   if (row) return row
-  const near = nearestTo(
-    nameIn(name),
-    dishShapes.map(({ id }) => id),
-  )
-  throw badOption(at, `${show(name)} is not a dish of these tables; the nearest are ${near.join(', ')}; or give its shape and measures`)
+  const ids = dishShapes.map(({ id }) => id)
+  throw badOption(at, `${show(name)} is not a dish of these tables${sayNearest(nameIn(name), ids)}; or give its shape and measures`)
 }
 
 const inCm = (mm: number): string => `${Number((mm / 10).toFixed(1))}`

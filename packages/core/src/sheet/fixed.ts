@@ -1,5 +1,5 @@
 import { badOption, show } from '../error.js'
-import { nearestTo } from '../nearest.js'
+import { sayNearest } from '../nearest.js'
 import { findGood, findMeasure, measures, standards, words } from '../tables/index.js'
 import type { Faults } from './faults.js'
 import { numberIn, refuseUnknown, requireObject } from './number.js'
@@ -61,11 +61,8 @@ function checkSize(at: string, given: Readonly<Record<string, unknown>>): Checke
 /** Measures of law and custom, and names that only the room of words knows: `spoonful`, `penny loaf`. */
 function requireMeasure(at: string, name: string): void {
   if (families.has(name) || measureWords.has(name) || findMeasure(name) || name === 'egg' || / loaf$| roll$|^manchet$/.test(name)) return
-  const near = nearestTo(
-    name,
-    measures.map(({ id }) => id),
-  )
-  throw badOption(at, `${show(name)} is not a measure of these tables; the nearest are ${near.join(', ')}`)
+  const ids = measures.map(({ id }) => id)
+  throw badOption(at, `${show(name)} is not a measure of these tables${sayNearest(name, ids)}`)
 }
 
 function checkStandard(at: string, value: unknown): string {

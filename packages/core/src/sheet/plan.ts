@@ -1,6 +1,6 @@
 import { badOption, show } from '../error.js'
 import { findUnit, unitIds } from '../modern/index.js'
-import { nearestTo } from '../nearest.js'
+import { sayNearest } from '../nearest.js'
 import { type EggClassRow, eggClasses, type Quantity } from '../tables/index.js'
 import { checkDishes, type Dish, type Vessel } from './dish.js'
 import { type Faults, gatherFaults } from './faults.js'
@@ -72,11 +72,7 @@ function checkLimit(given: unknown): CheckedPlan['limit'] {
   if (typeof thing !== 'string' || thing.trim() === '')
     throw badOption('plan.limit.thing', 'name the thing that there is least of, such as cream')
   const row = typeof unit === 'string' ? findUnit(unit) : undefined
-  if (!row)
-    throw badOption(
-      'plan.limit.unit',
-      `${show(unit)} is not a unit of these tables; the nearest are ${nearestTo(nameIn(unit), unitIds()).join(', ')}`,
-    )
+  if (!row) throw badOption('plan.limit.unit', `${show(unit)} is not a unit of these tables${sayNearest(nameIn(unit), unitIds())}`)
   const amount = numberIn('plan.limit.amount', given.amount, 0.001, 1e6)
   return { thing: thing.trim().toLowerCase(), amount, unit: row.id, quantity: row.quantity }
 }
@@ -85,11 +81,8 @@ function checkEggClass(given: unknown, units: Units): EggClassRow {
   const id = given ?? usualEgg[units]
   const row = eggClasses.find((one) => one.id === id)
   if (row) return row
-  const near = nearestTo(
-    nameIn(id),
-    eggClasses.map((one) => one.id),
-  )
-  throw badOption('plan.eggClass', `${show(id)} is not a class of egg; the nearest are ${near.join(', ')}`)
+  const ids = eggClasses.map((one) => one.id)
+  throw badOption('plan.eggClass', `${show(id)} is not a class of egg${sayNearest(nameIn(id), ids)}`)
 }
 
 /** Two ways to scale, or two eggs, can't both rule. */
