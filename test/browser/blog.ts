@@ -31,13 +31,16 @@ export const servePottle = (): Promise<Site> => serve(getRequestListener(createA
 export const strictPolicy = (api: string): string =>
   `default-src 'none'; style-src 'self'; script-src 'self' ${api}; connect-src ${api}; img-src ${api}; frame-src ${api}; base-uri 'none'; require-trusted-types-for 'script'`
 
-/** The example blog, built against a running API and served under a strict policy. */
+/** The same without leave to ask anybody: scripts run, and what they fetch is refused. */
+const mutePolicy = (api: string): string => strictPolicy(api).replace(/connect-src [^;]+; /, '')
+
+/** The example blog, built against a running API and served under a strict policy; with `?mute` under one that allows no asking. */
 export async function serveBlog(api: string): Promise<Site & { readonly messages: readonly string[] }> {
   const { pages, css, messages } = await buildBlog(api)
   const offline = await bundle('offline/index.ts')
   const site = await serve((request, response) => {
-    const path = (request.url ?? '/').split('?')[0]!
-    response.setHeader('content-security-policy', strictPolicy(api))
+    const [path = '/', query] = (request.url ?? '/').split('?')
+    response.setHeader('content-security-policy', query === 'mute' ? mutePolicy(api) : strictPolicy(api))
     const [type, body] =
       path === '/blog.css'
         ? ['text/css', css]

@@ -1,4 +1,4 @@
-import { allHeats, sources } from '@pottle/core'
+import { allHeats, listUnsure, sources } from '@pottle/core'
 import { ovenTests } from '@pottle/core/tables'
 import { Hono } from 'hono'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
@@ -31,7 +31,14 @@ const chapters = (): readonly Chapter[] => [
     ],
   ],
   ['Things', 'What is measured.', under('/goods')],
-  ['Sources', 'Who says so.', [{ address: '/sources', title: 'All sources', rows: sources.length }]],
+  [
+    'Sources',
+    'Who says so, and where nobody does.',
+    [
+      { address: '/sources', title: 'All sources', rows: sources.length },
+      { address: '/unsure', title: 'What is unsure', rows: listUnsure().length },
+    ],
+  ],
 ]
 
 function Lines({ lines }: { lines: readonly Line[] }) {

@@ -7,10 +7,7 @@ import { sayGrade, sourceAddress } from '../parts/sources.js'
 
 const at = '/unsure'
 
-const figures = listUnsure()
 const isRecalled = ({ checked }: UnsureFigure): boolean => checked === 'memory'
-const recalled = figures.filter(isRecalled)
-const judged = figures.filter((figure) => !isRecalled(figure))
 
 const tablesOf = (list: readonly UnsureFigure[]): string[] => [...new Set(list.map(({ table }) => table))]
 const nameOf = (table: string): string => table.replaceAll('-', ' ')
@@ -52,6 +49,9 @@ function Figures({ list }: { list: readonly UnsureFigure[] }) {
 }
 
 function List() {
+  const figures = listUnsure()
+  const recalled = figures.filter(isRecalled)
+  const judged = figures.filter((figure) => !isRecalled(figure))
   return (
     <Page title="What is unsure" at={at}>
       <div class="opening">

@@ -47,9 +47,8 @@ form.ask .row .press button { width: 100%; }
 .read .unread { text-decoration: underline wavy var(--warn) 0.1em; text-underline-offset: 0.25em; text-decoration-skip-ink: none; font-style: normal; }
 .read .understood { font-style: italic; }
 .copyable { display: grid; gap: 0.3rem; }
-.copyable figcaption { display: flex; flex-wrap: wrap; gap: 0.3rem 1rem; align-items: center; justify-content: space-between; }
+.copyable figcaption { min-height: 2.25rem; display: flex; flex-wrap: wrap; gap: 0.3rem 1rem; align-items: center; justify-content: space-between; }
 .copyable pre { white-space: pre-wrap; overflow-wrap: anywhere; user-select: all; -webkit-user-select: all; background: var(--wash); border-left: 3px solid var(--feint); padding: 0.6rem 0.8rem; line-height: 1.45; }
 .copyable pre.prose { font-family: inherit; font-size: 0.92rem; }
 [aria-busy="true"] { cursor: progress; }
-.status:empty { display: none; }
 `
