@@ -41,6 +41,11 @@ const relatives = new Set(['as-much', 'as-many', 'equal-weight'])
 
 function unknownMeasure(reading: Reading): PottleError {
   if (reading.measure && relatives.has(reading.measure)) return relative(reading)
+  if (reading.kind === 'priced')
+    return noAnswer(
+      'phrase',
+      `no table says what a ${reading.measure} weighed, for the law set bread alone; give a weight or a number of it`,
+    )
   const name = reading.measure ?? reading.kind
   const ids = measures.map(({ id }) => id)
   const detail = `"${name}" is not a measure of these tables${sayNearest(name, ids)}`

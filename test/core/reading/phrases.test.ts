@@ -25,6 +25,27 @@ describe('weights, vessels, spoons and hands', () => {
     ['1½ pints of ale', 1.5, 'pint', 'ale'],
     ['⅔ cup of milk', 2 / 3, 'cup', 'milk'],
     ['1,200 lb. of salt', 1200, 'pound', 'salt'],
+    ['1·5 lb. of sugar', 1.5, 'pound', 'sugar'],
+    ['1/2. lb. of sugar', 0.5, 'pound', 'sugar'],
+    ['1 lb ½ of sugar', 1.5, 'pound', 'sugar'],
+    ['1 pint & ½ of milk', 1.5, 'pint', 'milk'],
+    ['one pound three quarters of sugar', 1.75, 'pound', 'sugar'],
+    ['a quarter and half of a pound of butter', 0.375, 'pound', 'butter'],
+    ['a quarter or half a pound of butter', [0.25, 0.5], 'pound', 'butter'],
+    ['a pint or a quart of cream', [1, 2], 'pint', 'cream'],
+    ['a quart, or three pints, of water', [1, 1.5], 'quart', 'water'],
+    ['a pound wanting two ounces of sugar', 0.875, 'pound', 'sugar'],
+    ['a pint less a gill of cream', 0.75, 'pint', 'cream'],
+    ['a pottell & a pynte of creame', 1.25, 'pottle', 'cream'],
+    ['a pint and half a pint of milk', 1.5, 'pint', 'milk'],
+    ['a quarterne of an ounce of mace', 0.25, 'ounce', 'mace'],
+    ['a quarterne of sugar', 1, 'quartern', 'sugar'],
+    ['a head of garlick', 1, 'head', 'garlic'],
+    ['a bundle of sweet herbs', 1, 'bundle', 'sweet herbs'],
+    ['a comb of wheat', 1, 'coomb', 'wheat'],
+    ['a pint bason full of milk', 1, 'pint', 'milk'],
+    ['20 drops', 20, 'drop', null],
+    ['a tonne of wyne', 1, 'tun', 'wine'],
     ['two-thirds of a cupful of rice', 2 / 3, 'cup', 'rice'],
     ['six wine-glassfuls of brandy', 6, 'wineglass', 'brandy'],
     ['a tea cup full of yeast', 1, 'teacup', 'yeast'],
@@ -88,6 +109,48 @@ describe('ranges and compounds', () => {
     ['half a pound or three quarters of a pound of bacon', [0.5, 0.75], 'pound', 'bacon'],
     ['a pint and a gill of milk', 1.25, 'pint', 'milk', { parts: [{ measure: 'pint' }, { measure: 'gill' }] }],
     ['2lb 3oz of sugar', 2.1875, 'pound', 'sugar'],
+  ])
+})
+
+describe('hands of the centuries', () => {
+  check([
+    // About 1390: thorn, yogh and the sign of the drachm for it, numerals with j, di. for dimidium.
+    ['ye ȝolkes of vj. eyren', 6, 'none', 'egg', { eggs: { whole: 0, yolks: 6, whites: 0 } }],
+    ['þe ʒolkes of xij eyroun', 12, 'none', 'egg', { eggs: { whole: 0, yolks: 12, whites: 0 } }],
+    ['di. lb. of sugre', 0.5, 'pound', 'sugar'],
+    ['an vnce & di. of maces', 1.5, 'ounce', 'mace'],
+    ['oz. iiij of canelle', 4, 'ounce', 'cinnamon'],
+    ['iiij l. of sugre', 4, 'pound', 'sugar'],
+    ['l. eyren', 50, 'none', 'egg'],
+    // About 1500: raised letters in braces, strokes for letters left out.
+    ['j q^{ter} of a pound of sugar', 0.25, 'pound', 'sugar'],
+    ['iij q^{ters} of a li. of peper', 0.75, 'pound', 'pepper'],
+    ['vj spōfull of vyneger', 6, 'spoonful', 'vinegar'],
+    ['iij li. di. of suger', 3.5, 'pound', 'sugar'],
+    // About 1600: the physician's signs, manipuli and pugilli, number behind measure.
+    ['ʒij of mace', 2, 'drachm', 'mace'],
+    ['℥ss of cloves', 0.5, 'ounce', 'clove'],
+    ['M. ij of sage', 2, 'handful', 'sage'],
+    ['P. j of saffron', 1, 'pugil', 'saffron'],
+    ['cloves and mace, ana ℥j', 1, 'ounce', 'clove', { things: ['clove', 'mace'], each: true }],
+    // About 1660: ye and yt, raised letters, colons for points, long s.
+    ['yᵉ whites of 4 eggs', 4, 'none', 'egg', { eggs: { whole: 0, yolks: 0, whites: 4 } }],
+    ['y^e juice of 2 lemmons', 2, 'none', 'lemon', { part: 'juice' }],
+    ['a q^t of creame', 1, 'quart', 'cream'],
+    ['½ a pᵈ of ſugar', 0.5, 'pound', 'sugar'],
+    ['3 q:rs of a pound of ſugar', 0.75, 'pound', 'sugar'],
+    ['one gal: of water', 1, 'gallon', 'water'],
+    // About 1720 and after: pence with d., rolls and loaves, hyphens everywhere.
+    ['ij d. worth of safron', 2, 'pennyworth', 'saffron'],
+    ['a 2d. loaf', 1, 'twopenny loaf', 'loaf'],
+    ['the crumb of a French roll', 1, 'none', 'French roll', { part: 'crumb' }],
+    ['half-a-pint of milk', 0.5, 'pint', 'milk'],
+    ['2 bush. of malt', 2, 'bushel', 'malt'],
+    ['a rather stale loaf', 1, 'none', 'loaf'],
+    // About 1861: counts without a plural, spoonfuls without an article.
+    ['6 allspice', 6, 'none', 'allspice'],
+    ['dessert-spoonful', 1, 'dessertspoonful', null],
+    ['1–1½ pints', [1, 1.5], 'pint', null],
   ])
 })
 

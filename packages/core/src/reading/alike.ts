@@ -178,8 +178,10 @@ function ofWhat(context: Context, start: number, end: number, measure: string, a
   if (line.at(at) === the.in || line.at(at) === the.of || line.at(at).text === 'into') {
     at++
     const each = line.is(at, Role.Each)
-    const thing = thingAt(line, each ? at + 1 : at, context.phrase)
-    if (thing !== null) return statement('comparison', start, thing.end, { amount, measure, thing: thing.name, each })
+    const first = thingAt(line, each ? at + 1 : at, context.phrase)
+    const thing = each && first !== null ? sharedThings(line, first, true) : first
+    if (thing !== null)
+      return statement('comparison', start, thing.end, { amount, measure, thing: thing.name, things: severalOf(thing), each })
   }
   return statement('comparison', before?.start ?? start, end, { amount, measure, thing: before?.name ?? null })
 }

@@ -42,7 +42,8 @@ function byHundred({ start, low, high, qualifier, tale }: Amount, { name, end }:
 }
 
 /** A plain count of things: *four lemons*, *half a nutmeg*, *an onion or two*, *a leg of veal*. */
-export function countedAt({ line }: Context, amount: Amount): Statement | null {
+export function countedAt(context: Context, amount: Amount): Statement | null {
+  const { line } = context
   const { start } = amount
   if (amount.each || isExample(line, start, amount.article)) return null
   // "a little onion" is some of one; "two little onions" are small.
@@ -57,7 +58,8 @@ export function countedAt({ line }: Context, amount: Amount): Statement | null {
     // A cut is counted with its beast: *a leg of pork*; *a leg* alone is not.
     if (!name.includes(' of ')) return null
   } else if (piece !== null) end++
-  else if (thing.row.count === undefined && !isPlural(line, amount, thing)) return amount.tale === null ? null : byHundred(amount, thing)
+  else if (thing.row.count === undefined && !isPlural(line, amount, thing) && !isBought(context, amount, thing))
+    return amount.tale === null ? null : byHundred(amount, thing)
   const more = orMore(line, end)
   const high = more?.value ?? amount.high
   end = more?.end ?? end
@@ -69,6 +71,16 @@ export function countedAt({ line }: Context, amount: Amount): Statement | null {
     each,
     tale: amount.tale,
   })
+}
+
+/** What says of a loaf that it was bought, and not that the receipt makes one. */
+const ofBread = new Set(['white', 'stale', 'brown', 'wheaten', 'household', 'old', 'new'])
+
+/** *a stale white loaf*: one loaf or roll counts where the words say of what bread, or where nothing else is told. */
+function isBought({ line, phrase }: Context, { end }: Amount, { row, end: last }: Thing): boolean {
+  if (row?.id !== 'loaf' && row?.id !== 'roll') return false
+  for (let at = end; at < last; at++) if (ofBread.has(line.at(at).text)) return true
+  return phrase
 }
 
 const uncounted = new Set(['water', 'juice', 'liquor', 'broth', 'syrup', 'oil', 'spirit'])

@@ -27,6 +27,7 @@ export class Lexicon {
     this.#addNumbers()
     for (const row of particles) for (const text of row.words) this.#addRole(text, row.id)
     this.#addNames()
+    this.#addLibra()
     for (const row of spellings) for (const name of row.names) this.#alias(name, this.#word(row.id))
   }
 
@@ -123,6 +124,15 @@ export class Lexicon {
       word.value = fraction(row.value)
       for (const name of row.names) this.#alias(name, word)
     }
+  }
+
+  /** An l. is the numeral for fifty, and behind a number a pound: *l. egges*, *iiij l. of sugre*. */
+  #addLibra(): void {
+    const libra = this.#word('l')
+    libra.roles |= Role.Cardinal | Role.Named
+    libra.leads |= Leads.Measure
+    libra.value = 50
+    libra.measure = this.get('pound').measure
   }
 
   #addRole(text: string, group: string): void {

@@ -37,5 +37,6 @@ export function longestName<F extends Field>(line: Line, at: number, field: F): 
       end = next + 1
     }
   }
-  return row === null ? null : { row, end }
+  // *a comb of wheat* is a coomb, but a name that is known by its *of* ends before it.
+  return row === null ? null : { row, end: end > at + 1 && line.at(end - 1).text === 'of' ? end - 1 : end }
 }

@@ -12,7 +12,7 @@ import { timeAt } from './time.js'
 import { isEmptyVessel, pastQualifiers, standardBehind, unitAt } from './unit.js'
 import { addedPart } from './value.js'
 import { the } from './vocabulary.js'
-import { mark, Role } from './word.js'
+import { digits, mark, Role } from './word.js'
 
 const measures = new Set(['weight', 'capacity', 'spoon', 'cup', 'hand', 'piece'])
 
@@ -20,7 +20,7 @@ const measures = new Set(['weight', 'capacity', 'spoon', 'cup', 'hand', 'piece']
 export function measuredAt(context: Context, start: number, stated: Amount | null): Statement | null {
   const { line } = context
   if (line.at(start) === the.ditto) return dittoAt(context, start)
-  const latin = stated === null ? measureFirst(line, start) : null
+  const latin = latinAt(line, start, stated)
   const amount = latin?.amount ?? stated ?? bareAmount(line, start)
   if (amount === null) return null
   const between = latin === null ? pastQualifiers(line, amount.end) : { end: latin.unit.end, qualifier: null, standard: null }
@@ -78,14 +78,18 @@ function isMeasure(context: Context, { unit, end }: Stated, amount: Amount): boo
   // "cayenne, two cloves": the cloves are themselves the thing.
   if (line.at(end - 1).thing?.count === 'each') return false
   if (next === the.each || line.at(end - 1) === the.full) return true
+  if (context.phrase && end === line.length && unit.class !== 'vague') return !amount.article || isFull(line, end - 1)
   if (amount.article) return false
   return ((next.roles & Role.Mark) !== 0 && standsBehind(context, amount)) || thingAt(line, end, false) !== null
 }
 
+/** Whether a word says that it is a measure of what fills it: *a tumblerful*. */
+const isFull = (line: Line, at: number): boolean => /ful/i.test(line.text.slice(line.start(at), line.end(at)))
+
 /** A spoonful is an amount, a spoon a tool. */
 function isTool(line: Line, unit: MeasureWordRow, end: number, amount: Amount): boolean {
   if ((unit.class !== 'spoon' && unit.class !== 'cup') || !amount.article || line.at(end) === the.of) return false
-  return line.at(end - 1) !== the.full && !/ful/i.test(line.text.slice(line.start(end - 1), line.end(end - 1)))
+  return line.at(end - 1) !== the.full && !isFull(line, end - 1)
 }
 
 const holding = new Set(['hold', 'holding', 'contain', 'containing'])
@@ -104,11 +108,21 @@ function lastNamed({ every, last, loose }: Context, measure: string): string | n
   return loose.at(-1)?.name ?? last?.thing ?? null
 }
 
+/** A measure before its number, by itself or behind *of each*: *℥ ij*, *ana ℥ j*. */
+function latinAt(line: Line, start: number, stated: Amount | null): ReturnType<typeof measureFirst> {
+  if (stated === null) return measureFirst(line, start)
+  const latin = stated.each && line.is(stated.end - 1, Role.Each) ? measureFirst(line, stated.end) : null
+  return latin === null ? null : { unit: latin.unit, amount: { ...latin.amount, start: stated.start, each: true } }
+}
+
 /** *lib. iij*, *℥ ss*, *oz. 4*: physicians and cooks who wrote Latin put the number last. */
 function measureFirst(line: Line, start: number): { unit: Named<MeasureWordRow>; amount: Amount } | null {
   const unit = unitAt(line, start)
   if (unit === null || !line.short(start)) return null
   const amount = amountAt(line, unit.end)
+  // "M. ij" is two handfuls, "p. 34" a page.
+  if (amount !== null && line.at(unit.end).text === digits && line.end(start) === line.start(start) + 1 && unit.row.class === 'hand')
+    return null
   if (amount === null || amount.article || amount.each || unitAt(line, amount.end)?.row.class === unit.row.class) return null
   return { unit: { row: unit.row, end: amount.end }, amount: { ...amount, start } }
 }
@@ -119,7 +133,8 @@ function bareAmount(line: Line, start: number): Amount | null {
   if (unit === null || unit.row.class === 'vague' || unit.row.class === 'time') return null
   if (line.is(start - 1, Role.Determiner | Role.Vague | Role.Qualifier | Role.Cardinal)) return null
   const plural = line.text[line.end(unit.end - 1) - 1] === 's'
-  if (unit.row.class !== 'money' && (plural || line.at(unit.end) !== the.of)) return null
+  const alone = unit.end === line.length && isFull(line, unit.end - 1)
+  if (unit.row.class !== 'money' && (plural || (line.at(unit.end) !== the.of && !alone))) return null
   return { low: 1, high: 1, start, end: start, article: false, each: false, qualifier: null, tale: null }
 }
 

@@ -10,7 +10,7 @@ import { readingOf } from './report.js'
 import { type Statement, statement } from './statement.js'
 import { scan } from './tokens.js'
 import { lexicon } from './vocabulary.js'
-import { type Boldness, leadOf, warmthsIn } from './warmth.js'
+import { type Boldness, leadOf, tellsAlone, warmthsIn } from './warmth.js'
 import { Role } from './word.js'
 
 const longestPhrase = 1000
@@ -45,7 +45,9 @@ export function readPhrase(text: string): Reading {
 /** The height of sugar or the warmth of a liquid that the words tell. */
 function warmthOf(line: Line, boldness: Boldness): Statement | null {
   const [one] = warmthsIn(line, boldness)
-  return one === undefined ? null : statement('heat', leadOf(line, one), one.end, { heat: one.words, heatOf: one.of })
+  return one === undefined || (boldness === 'any' && !tellsAlone(line, one))
+    ? null
+    : statement('heat', leadOf(line, one), one.end, { heat: one.words, heatOf: one.of })
 }
 
 /** The first statement that gives a number, or else the first. */

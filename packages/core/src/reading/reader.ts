@@ -13,6 +13,7 @@ import { lengthAt, thicknessAt } from './solid.js'
 import { type Context, type Statement, statement } from './statement.js'
 import { type Thing, thingAt } from './thing.js'
 import { looseTimeAt } from './time.js'
+import { isEmptyVessel } from './unit.js'
 import { the } from './vocabulary.js'
 import { Leads, mark, Role, type Word } from './word.js'
 
@@ -74,9 +75,24 @@ function take(context: Context, found: Findings, next: Statement): void {
   found.statements.push(next)
 }
 
+const particles = new Set(['out', 'up', 'off', 'down', 'all', 'very', 'into'])
+
+/** Whether the word that names a thing does something else here: *peel them*, *roll it out*, *a sauce-pan*, *clear as amber*. */
+function isNoName(line: Line, { start, end }: Thing): boolean {
+  if (end > start + 1) return false
+  const next = line.at(end)
+  if (next === the.it || next === the.them || isEmptyVessel(line, end)) return true
+  const before = line.at(start - 1)
+  if (before === the.as && line.is(start - 2, Role.Describing | Role.Heat)) return true
+  // A word that may be a verb is one before what verbs take, unless something before it calls for a noun.
+  const calls = Role.Article | Role.Determiner | Role.Describing | Role.Vague
+  if (!line.is(start, Role.Plain) || line.is(start - 1, calls) || before === the.of || before === the.with) return false
+  return line.is(end, Role.Article | Role.Determiner | Role.Cardinal) || particles.has(next.text)
+}
+
 function settleLoose(context: Context, found: Findings): void {
   if (context.loose.length === 0) return
-  for (const thing of context.loose) if (thing.row?.count !== 'joint') found.unmeasured.push(thing)
+  for (const thing of context.loose) if (thing.row?.count !== 'joint' && !isNoName(context.line, thing)) found.unmeasured.push(thing)
   context.loose = []
 }
 

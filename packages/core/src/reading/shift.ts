@@ -60,6 +60,9 @@ export function shiftBehind(line: Line, at: number): Shift | null {
   const told = line.at(at) === the.and ? behindOrAt(line, at) : sideAt(line, at)
   if (told !== null) return isClosed(line, told.end) ? told : null
   const parted = line.at(at) === mark.comma
+  // "half a pint, rather more"
+  const more = parted ? behindOrAt(line, at) : null
+  if (more !== null && isClosed(line, more.end)) return more
   const first = parted ? at + 1 : at
   const { qualifier } = line.at(first)
   if (qualifier === null) return null

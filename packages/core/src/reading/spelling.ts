@@ -8,7 +8,6 @@ const ligatures: Readonly<Record<string, string>> = {
   þ: 'th',
   ð: 'th',
   ȝ: 'y',
-  ʒ: 'ʒ',
   æ: 'ae',
   œ: 'oe',
   ß: 'ss',
@@ -31,9 +30,13 @@ export function fold(raw: string): string {
   const lower = raw.toLowerCase()
   if (isPlain.test(lower)) return lower
   let folded = ''
-  for (const letter of lower.normalize('NFD')) {
+  // Superscripts fall to the line in this form: yᵉ is ye, and so is y^e.
+  for (const letter of lower.normalize('NFKD')) {
+    if ('^{}:'.includes(letter)) continue
     if (letter < '\u0080') folded += letter
     else if (letter === '’') folded += "'"
+    // Many printed yogh with the sign of the drachm, which alone stands for that.
+    else if (letter === 'ʒ') folded += raw.length > 1 ? 'y' : letter
     else if (letter < '\u0300' || letter > '\u036f') folded += ligatures[letter] ?? letter
   }
   if (!folded.includes("'")) return folded

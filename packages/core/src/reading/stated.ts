@@ -46,8 +46,27 @@ export function statedAt(line: Line, unit: Named<MeasureWordRow>, amount: Amount
     high += next.high * share
     end = next.end
   }
+  const wanting = wantingAt(line, end, unit.row)
+  if (wanting !== null) {
+    low -= wanting.high
+    high -= wanting.low
+    end = wanting.end
+  }
   const qualifier = shift?.qualifier ?? null
   return { unit: unit.row, amount: { low, high }, end: pastNoise(line, end), parts: parts.length > 1 ? parts : [], qualifier }
+}
+
+const lacking = new Set(['wanting', 'lacking', 'less', 'minus', 'save'])
+
+/** *a pound wanting two ounces*, *a pint all but a gill*: what is taken off again, in the larger measure. */
+function wantingAt(line: Line, at: number, unit: MeasureWordRow): { low: number; high: number; end: number } | null {
+  const but = line.at(at) === the.all && line.at(at + 1) === the.but
+  if (!but && !lacking.has(line.at(at).text)) return null
+  const amount = amountAt(line, but ? at + 2 : at + 1)
+  const smaller = amount === null ? null : unitAt(line, amount.end)
+  if (amount === null || smaller === null) return null
+  const share = shareOf(smaller.row, unit)
+  return share > 0 && amount.high * share < 1 ? { low: amount.low * share, high: amount.high * share, end: smaller.end } : null
 }
 
 /** *a pint and half a gill*: the half belongs to the gill. */
@@ -58,7 +77,8 @@ const isNextMeasure = (line: Line, at: number): boolean =>
 function pastNoise(line: Line, at: number): number {
   let end = at
   if (line.is(end, Role.Weight) && line.at(end + 1) !== the.in) end++
-  if (line.at(end) === the.full || isFullVessel(line, end)) end++
+  if (isFullVessel(line, end)) end++
+  if (line.at(end) === the.full) end++
   if (line.at(end) !== mark.open || standardBehind(line, end) !== null) return end
   for (let close = end + 1; close < end + 9; close++) {
     if (line.at(close) === mark.close) return line.at(close + 1) === the.of ? close + 1 : end
@@ -68,16 +88,22 @@ function pastNoise(line: Line, at: number): number {
 
 /** *a handful or two*, *half a pound to thirty pounds*: the far end of a range that repeats its measure or leaves it out. */
 function rangeOfMeasures(line: Line, at: number, unit: MeasureWordRow): { high: number; end: number } | null {
-  const joint = line.at(at)
+  const parted = line.at(at) === mark.comma && line.at(at + 1) === the.or ? at + 1 : at
+  const joint = line.at(parted)
   if (joint !== the.or && joint !== the.to && joint !== mark.hyphen && joint !== mark.dash) return null
-  const second = amountAt(line, at + 1)
+  const second = amountAt(line, parted + 1)
   if (second === null) return null
   const again = unitAt(line, second.end)
   if (again !== null) {
-    if (again.row !== unit) return null
+    // "a quart, or three pints"
+    const share = ratioOf(again.row, unit)
+    if (share === 0) return null
     const added = addedPart(line, again.end)
-    return { high: second.high + (added?.value ?? 0), end: added?.end ?? again.end }
+    const end = added?.end ?? again.end
+    const closed = parted > at && line.at(end) === mark.comma && line.at(end + 1) === the.of
+    return { high: (second.high + (added?.value ?? 0)) * share, end: closed ? end + 1 : end }
   }
+  if (parted > at) return null
   if (second.article || joint !== the.or) return null
   return line.at(second.end) === the.of || thingAt(line, second.end, false) === null ? { high: second.high, end: second.end } : null
 }
@@ -94,15 +120,31 @@ function smallerAt(line: Line, at: number, unit: MeasureWordRow): (Amount & { un
   return { ...amount, end: smaller.end, unit: smaller.row }
 }
 
-/** How much of a larger measure a smaller one is; 0 where they are not of one chain. */
-function shareOf(smaller: MeasureWordRow, larger: MeasureWordRow): number {
-  if (smaller === larger) return 1
+/** A measure and the larger ones that it is a part of, each with how much of it one is. */
+function* wholesOf(unit: MeasureWordRow): Generator<{ readonly id: string; readonly share: number }> {
   let share = 1
-  let row: MeasureWordRow | null = smaller
+  let row: MeasureWordRow | null = unit
+  yield { id: unit.id, share }
   while (row?.within !== undefined && row.parts !== undefined) {
     share /= row.parts
-    if (row.within === larger.id) return share
+    yield { id: row.within, share }
     row = lexicon.get(row.within).measure
   }
+}
+
+/** How many of one measure another is; 0 where they are of no one chain. */
+function ratioOf(one: MeasureWordRow, other: MeasureWordRow): number {
+  if (one === other) return 1
+  const wholes = new Map([...wholesOf(other)].map(({ id, share }) => [id, share]))
+  for (const { id, share } of wholesOf(one)) {
+    const own = wholes.get(id)
+    if (own !== undefined) return share / own
+  }
   return 0
+}
+
+/** How much of a larger measure a smaller one is; 0 where it is not smaller, or of another chain. */
+function shareOf(smaller: MeasureWordRow, larger: MeasureWordRow): number {
+  const ratio = ratioOf(smaller, larger)
+  return ratio <= 1 ? ratio : 0
 }

@@ -1,5 +1,6 @@
 import type { Lexicon } from './lexicon.js'
 import { Line } from './line.js'
+import { romanNumber } from './roman.js'
 import { inDigits, mark, type Word } from './word.js'
 
 const vulgar: Readonly<Record<string, number>> = {
@@ -72,6 +73,7 @@ export function scan(text: string, lexicon: Lexicon): Line {
       at++
     } else if (kind === Kind.Space || kind === Kind.Apostrophe) at++
     else if (kind === Kind.Digit || kind === Kind.Fraction) at = scanNumber(text, at, line)
+    else if (kind === Kind.Symbol && isYogh(text, at)) at = scanWord(text, at, line, lexicon)
     else if (kind === Kind.Symbol) {
       line.push(lexicon.find(text[at] === '&' ? 'and' : text[at]!), at, at + 1)
       at++
@@ -87,18 +89,52 @@ function endsParagraph(text: string, at: number): boolean {
   return next === 0x0a || (next === 0x0d && text.charCodeAt(at + 2) === 0x0a)
 }
 
-function scanWord(text: string, start: number, line: Line, lexicon: Lexicon): number {
-  let end = start + 1
-  let kind = kindAt(text, end)
-  while (kind === Kind.Letter || (kind === Kind.Apostrophe && kindAt(text, end + 1) === Kind.Letter)) {
-    end += kind === Kind.Letter ? 1 : 2
-    kind = kindAt(text, end)
+/** Whether the sign of the drachm stands for yogh: before letters that are no numeral (*ʒolkes*, but *ʒij*). */
+function isYogh(text: string, at: number): boolean {
+  if (text[at] !== 'ʒ' || kindAt(text, at + 1) !== Kind.Letter) return false
+  const word = text.slice(at + 1, pastLetters(text, at + 1)).toLowerCase()
+  return word !== 'ss' && romanNumber(word) === 0
+}
+
+/** Where the letters end that go on from a letter, with apostrophes inside them and letters raised over the line: *boyl'd*, *q^t*, *q^{ter}*. */
+function pastLetters(text: string, next: number): number {
+  let end = next
+  for (;;) {
+    const kind = kindAt(text, end)
+    if (kind === Kind.Letter) end++
+    else if (kind === Kind.Apostrophe && kindAt(text, end + 1) === Kind.Letter) end += 2
+    else if (text[end] === '^' && raisedEnd(text, end) > 0) end = raisedEnd(text, end)
+    else return end
   }
+}
+
+/** The end of the raised letters behind `^`, in braces or one by itself; 0 where there are none. */
+function raisedEnd(text: string, at: number): number {
+  if (text[at + 1] !== '{') return kindAt(text, at + 1) === Kind.Letter ? at + 2 : 0
+  let end = at + 2
+  while (kindAt(text, end) === Kind.Letter && end < at + 8) end++
+  return text[end] === '}' && end > at + 2 ? end + 1 : 0
+}
+
+/** Scribes set a colon where printers set a point: *q:rs*, *w:th*. */
+function colonEnd(text: string, start: number, end: number): number {
+  if (end !== start + 1 || text[end] !== ':') return end
+  const next = pastLetters(text, end + 1)
+  return next > end + 1 && next <= end + 4 ? next : end
+}
+
+function scanWord(text: string, start: number, line: Line, lexicon: Lexicon): number {
+  const letters = pastLetters(text, start + 1)
+  const end = colonEnd(text, start, letters)
   const raw = text.slice(start, end)
   const word = lexicon.find(raw)
   line.push(word, start, end)
-  const pointed = text.charCodeAt(end) === 0x2e && end - start < 6 && (word.value > 0 || end - start === 1 || lexicon.isShort(raw))
-  return pointed ? end + 1 : end
+  const short = end - start < 6 && (word.value > 0 || end - start === 1 || lexicon.isShort(raw))
+  if (short && text[end] === '.') return end + 1
+  // "one gal: of water"
+  return short && text[end] === ':' && word.measure !== null && kindAt(text, end + 1) === Kind.Space && isLower(text, end + 2)
+    ? end + 1
+    : end
 }
 
 /** Digits, with the fraction that may follow them: `3`, `1/2`, `2 1/2`, `3-1/2`, `2½`, `1,000`, `1.5`. */
@@ -111,27 +147,31 @@ function scanNumber(text: string, start: number, line: Line): number {
     if (text[at] === ',' && pastDigits(text, at + 1) === at + 4) {
       value = value * 1000 + Number(text.slice(at + 1, at + 4))
       at += 4
-    } else if (text[at] === '.' && kindAt(text, at + 1) === Kind.Digit) {
+    } else if ((text[at] === '.' || text[at] === '·') && kindAt(text, at + 1) === Kind.Digit) {
       at = pastDigits(text, at + 1)
-      value = Number(text.slice(start, at))
+      value = Number(text.slice(start, at).replace('·', '.'))
     } else if (text[at] === '/' && kindAt(text, at + 1) === Kind.Digit) {
       const end = pastDigits(text, at + 1)
       const under = Number(text.slice(at + 1, end))
       line.push(inDigits(under > 0 && Number.isFinite(value / under) ? value / under : 0), start, end)
-      return end
+      return pastPoint(text, end)
     }
   }
   const part = scanFraction(text, kindAt(text, at) === Kind.Fraction ? at : at + 1)
   if (part !== null && at > start) {
     line.push(inDigits(value + part.value), start, part.end)
-    return part.end
+    return pastPoint(text, part.end)
   }
   if (kindAt(text, start) === Kind.Fraction) {
     line.push(inDigits(vulgar[text[start]!]!), start, start + 1)
-    return start + 1
+    return pastPoint(text, start + 1)
   }
   line.push(inDigits(value < 1e9 ? value : 0), start, at)
-  // Old printers set a point after a numeral: "take 2. ounces".
+  return pastPoint(text, at)
+}
+
+/** Old printers set a point after a numeral: *take 2. ounces*. */
+function pastPoint(text: string, at: number): number {
   return text[at] === '.' && kindAt(text, at + 1) === Kind.Space && isLower(text, at + 2) ? at + 1 : at
 }
 

@@ -6,7 +6,7 @@ import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
 
 const vessels = new Set(
-  'mould pan basin bottle jar mug jug dish pot can bowl kettle saucepan stewpan tin cup glass ladle skillet pipkin saucer porringer'.split(
+  'mould pan basin bason bottle jar mug jug dish pot can bowl kettle saucepan stewpan tin cup glass ladle skillet pipkin saucer porringer'.split(
     ' ',
   ),
 )
@@ -23,10 +23,12 @@ export function unitAt(line: Line, at: number): Named<MeasureWordRow> | null {
 }
 
 /** Whether a vessel stands here that holds nothing: a pint basin could hold a pint, but asks for none. */
-export const isEmptyVessel = (line: Line, at: number): boolean => vessels.has(line.at(at).text) && line.at(at + 1) !== the.of
+export const isEmptyVessel = (line: Line, at: number): boolean =>
+  vessels.has(line.at(at).text) && line.at(at + 1) !== the.of && line.at(at + 1) !== the.full
 
 /** Whether a vessel stands here with what it holds: *one quart can of tomato*. */
-export const isFullVessel = (line: Line, at: number): boolean => vessels.has(line.at(at).text) && line.at(at + 1) === the.of
+export const isFullVessel = (line: Line, at: number): boolean =>
+  vessels.has(line.at(at).text) && (line.at(at + 1) === the.of || line.at(at + 1) === the.full)
 
 /** Words between an amount and its measure: *a good wine pint*, *two heaping tablespoonfuls*. */
 export function pastQualifiers(line: Line, start: number): { end: number; qualifier: string | null; standard: string | null } {

@@ -21,8 +21,18 @@ function pastOfArticle(line: Line, at: number): number {
   return at
 }
 
+/** *three quarters*, *½*: a part that stands right behind its measure, and before what it is of. */
+function partBehind(line: Line, at: number): Value | null {
+  if (line.at(at).text === digits && line.value(at) < 1) return counted(line.value(at), at + 1)
+  if (line.is(at, Role.Cardinal) && line.value(at) < 10 && line.is(at + 1, Role.Part) && line.at(at + 2) === the.of)
+    return counted(line.value(at) * line.value(at + 1), at + 2)
+  return null
+}
+
 /** *and a half*, *and three quarters*, *and half*: what is added behind a number or a measure. */
 export function addedPart(line: Line, at: number): Value | null {
+  const behind = partBehind(line, line.at(at) === the.and ? at + 1 : at)
+  if (behind !== null && !line.is(behind.end, Role.Cardinal)) return behind
   if (line.is(at, Role.Half)) return isHalfCoin(line, at) || line.at(at + 1) === the.full ? null : counted(line.value(at), at + 1)
   if (line.at(at) !== the.and) return null
   let next = at + 1
@@ -55,6 +65,11 @@ function partAt(line: Line, at: number, share: number): Value | null {
   const end = pastOfArticle(line, at + 1)
   if (line.is(end, Role.Collective) && line.at(end + 1) !== the.weight)
     return counted(value * line.value(end), pastOf(line, end + 1), taleAt(line, end))
+  // "a quarter or half a pound", "a quarter and half of a pound"
+  if (end === at + 1 && (line.at(end) === the.or || line.at(end) === the.to) && line.is(end + 1, Role.Half | Role.Part | Role.Cardinal))
+    return counted(value, end)
+  if (end === at + 1 && line.at(end) === the.and && line.is(end + 1, Role.Half) && line.at(end + 2) === the.of)
+    return counted(value * (1 + line.value(end + 1)), pastOfArticle(line, end + 2))
   if (end > at + 1 || line.at(at + 1).measure !== null || line.at(at + 1) === the.the) return counted(value, end)
   const ofWhole = line.at(at + 1) === the.of && (line.is(at + 2, Role.Determiner) || line.at(at + 2).measure !== null)
   return ofWhole ? counted(value, at + 2) : null
@@ -137,6 +152,12 @@ const isTens = (value: number): boolean => value >= 20 && value < 100 && value %
 /** *half-penny* and *half-crown* are coins of their own. */
 const isHalfCoin = (line: Line, at: number): boolean => line.at(at + 1).coin !== null
 
+/** *a quartern of an ounce* is a quarter of one; a quartern of anything else is a measure. */
+function quarternAt(line: Line, at: number): Value | null {
+  const end = line.at(at).text === 'quartern' ? pastOfArticle(line, at + 1) : at
+  return end > at + 1 && line.at(end).measure !== null ? counted(0.25, end) : null
+}
+
 /** One number, without ranges. */
 export function valueAt(line: Line, at: number): Value | null {
   const word = line.at(at)
@@ -144,8 +165,10 @@ export function valueAt(line: Line, at: number): Value | null {
   if ((word.roles & Role.Half) !== 0) return isHalfCoin(line, at) ? null : halfAt(line, at)
   if ((word.roles & Role.Collective) !== 0) return line.at(at + 1) === the.weight ? null : collectiveAt(line, at, 1)
   if ((word.roles & Role.Part) !== 0) return partAt(line, at, 1)
-  if ((word.roles & Role.Article) === 0) return null
+  if ((word.roles & Role.Article) === 0) return quarternAt(line, at)
   const next = at + 1
+  const quartern = quarternAt(line, next)
+  if (quartern !== null) return quartern
   if (line.is(next, Role.Half) && !isHalfCoin(line, next)) return halfAt(line, next)
   if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight) return collectiveAt(line, next, 1)
   const settled = settledHundredAt(line, next, 1)

@@ -9,7 +9,7 @@ import type { Line } from './line.js'
 import { longestName } from './lookup.js'
 import type { HeatOf } from './reading.js'
 import { lexicon, the } from './vocabulary.js'
-import { mark, Role, type Word } from './word.js'
+import { Leads, mark, Role, type Word } from './word.js'
 
 /** Where a warmth is told, and its words in modern spelling. */
 export interface Warmth {
@@ -113,6 +113,17 @@ export function warmthsIn(line: Line, boldness: Boldness): readonly Warmth[] {
     at = one.end - 1
   }
   return found
+}
+
+/** Whether nothing but a warmth is told: a musk-ball is no height of sugar, and unknown words tell something else. */
+export function tellsAlone(line: Line, { start, end, of }: Warmth): boolean {
+  for (let at = 0; at < line.length; at++) {
+    if (at === start) at = end
+    const word = line.at(at)
+    const other = of === 'sugar' && (word.leads & Leads.Thing) !== 0 && !sugars.has(word.text)
+    if (at < line.length && (word.roles === 0 || other)) return false
+  }
+  return true
 }
 
 /** Where the words begin that lead up to a warmth and say no more than it: *boil your sugar to*, *let it be*. */

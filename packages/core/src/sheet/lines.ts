@@ -11,7 +11,7 @@ import { noteOf } from './remarks.js'
 import type { Chosen, SheetLine, Working } from './sheet.js'
 import { toValue } from './totals.js'
 import type { Worked } from './worked.js'
-import { countedOut, eggsOut, knownOf, measuredOut } from './working.js'
+import { countedOut, eggsOut, knownOf, measuredOut, spannedOut } from './working.js'
 
 /** What all lines of a sheet are told with. */
 export interface Telling {
@@ -77,7 +77,8 @@ function figuresOf(
   const eggs = eggsOut(worked, known, telling.egg)
   return {
     value,
-    working: eggs?.working ?? countedOut(worked, known, base * factor, coverage) ?? measuredOut(known, telling.plan.units),
+    working:
+      eggs?.working ?? countedOut(worked, known, base * factor, coverage) ?? measuredOut(known, telling.plan.units) ?? spannedOut(value),
     senses: kernel.own.map((option, i) => answerSense(option, bands.senses[i]!, worked, kernel.quantity)),
     cracked: eggs?.cracked ?? null,
   }

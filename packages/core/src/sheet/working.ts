@@ -1,4 +1,6 @@
 /** What a cook measures off for one line, in the plan's units. */
+
+import type { Value } from '../answer.js'
 import { scaleBand } from '../bands/index.js'
 import { type Cracked, crack, inFractions, type OwnEgg, sayEggs } from '../modern/index.js'
 import type { EggParts } from '../reading/index.js'
@@ -35,6 +37,13 @@ export function measuredOut(known: Known, units: CheckedPlan['units']): Working 
   const { amount, unit, text, base } = own
   const value = toValue(scales.quantity, known[scales.quantity]!)
   return { amount, unit, text, metric: units === 'metric' ? null : scales.text, value, moved: moved(base, known[own.quantity]!.best) }
+}
+
+/** A piece told by how broad it is (*rennet the size of half-a-crown*), which no scaling of the receipt changes. */
+export function spannedOut(value: Value): Working | null {
+  if (value.quantity !== 'length') return null
+  const amount = Math.round(value.best)
+  return { amount, unit: 'mm', text: `${amount} mm across`, metric: null, value, moved: moved(amount, value.best) }
 }
 
 /** A cook halves and quarters a lemon, and takes a whole one for nearly one. Judgement. */
