@@ -1,58 +1,36 @@
 import { z } from 'zod'
-import {
-  band,
-  Caution,
-  coverageField,
-  dataset,
-  EggParts,
-  ModernValue,
-  Range,
-  Setting,
-  SourceNote,
-  Step,
-  settingFields,
-  Value,
-} from './common.js'
+import * as common from './common.js'
 import { named } from './named.js'
 
 export const Sense = named(
   'Sense',
-  'One meaning of the phrase in its setting, for the whole amount. `exact` has all the digits where the law was exact.',
+  'One meaning of the phrase in its setting, for the whole amount.',
   z.object({
-    id: z.string(),
-    label: z.string(),
-    likelihood: z.number(),
-    unit: z.string(),
-    ...band,
-    exact: z.string().nullable(),
-    steps: z.array(Step),
+    id: common.id,
+    label: common.label,
+    likelihood: common.likelihood,
+    unit: common.unit,
+    ...common.band,
+    exact: z.string().nullable().describe('All the digits, where the law was exact and the amount is one number.'),
+    steps: common.steps(common.Step),
   }),
 )
 
-export const readingKind = z.enum([
-  'measured',
-  'counted',
-  'eggparts',
-  'priced',
-  'comparison',
-  'vague',
-  'heat',
-  'time',
-  'length',
-  'consistency',
-])
+export const readingKind = z
+  .enum(['measured', 'counted', 'eggparts', 'priced', 'comparison', 'vague', 'heat', 'time', 'length', 'consistency'])
+  .describe('What sort of statement the words are.')
 
 export const Reading = named(
   'Reading',
-  'What the words say, before anyone asks what they meant. `unread` lists words that gave nothing.',
+  'What the words say, before anyone asks what they meant.',
   z.object({
     kind: readingKind,
-    amount: Range.nullable(),
-    measure: z.string().nullable(),
-    thing: z.string().nullable(),
-    qualifier: z.string().nullable(),
-    eggs: EggParts.nullable(),
-    unread: z.array(z.string()),
+    amount: common.Range.nullable().describe('How many of the measure; null where the words give no number.'),
+    measure: common.measure,
+    thing: common.thing,
+    qualifier: z.string().nullable().describe('What the words say of how it is measured: `heaped`, `scant`.'),
+    eggs: common.EggParts.nullable().describe('Of eggs: their parts.'),
+    unread: common.unread,
   }),
 )
 
@@ -60,17 +38,19 @@ export const Answer = named(
   'Answer',
   'Everything there is to say about a phrase.',
   z.object({
-    phrase: z.string(),
-    setting: Setting,
+    phrase: common.phrase,
+    setting: common.Setting,
     reading: Reading,
-    value: Value,
-    modern: z.array(ModernValue).describe('The value in every unit that a kitchen may want; by weight too where the density is known.'),
+    value: common.Value,
+    modern: z
+      .array(common.ModernValue)
+      .describe('The value in every unit that a kitchen may want; by weight too where the density is known.'),
     senses: z.array(Sense).describe('The likeliest first; their likelihoods add up to 1.'),
     text: z.string().describe('The answer in a line of kitchen language.'),
-    notes: z.array(z.string()).describe('What the reader should know before using the figure.'),
-    cautions: z.array(Caution),
-    sources: z.array(SourceNote),
-    dataset,
+    notes: common.notes,
+    cautions: common.cautions,
+    sources: common.sourceNotes,
+    dataset: common.dataset,
   }),
 )
 
@@ -88,5 +68,5 @@ export const phraseFields = {
 export const ConvertRequest = named(
   'ConvertRequest',
   'A phrase with its setting and wishes; all but the phrase may be left out.',
-  z.strictObject({ ...phraseFields, ...settingFields, coverage: coverageField }),
+  z.strictObject({ ...phraseFields, ...common.settingFields, coverage: common.coverageField }),
 )

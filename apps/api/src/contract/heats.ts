@@ -1,160 +1,127 @@
 import { z } from 'zod'
-import { Band, Caution, checked, dataset, grade, ModernValue, SourceNote, Step, Value, years } from './common.js'
+import * as common from './common.js'
 import { named } from './named.js'
 
-const name = { id: z.string(), rank: z.int(), label: z.string() }
-const setting = z.object({ year: z.union([z.number(), z.string()]).nullable() })
+export const heatName = { id: common.id, rank: z.int().describe('Its place in the order, the least heat first.'), label: common.label }
+const year = z.int().describe('The year of the book.')
 
-export const HeatName = named('HeatName', '`rank` orders all heats from drying to scorching.', z.object(name))
+export const HeatName = named('HeatName', 'A heat by name, in the order of all of its kind.', z.object(heatName))
 
 export const HeatClaim = named(
   'HeatClaim',
-  'What one dated book prints for a heat, in its own unit. `votes` tells whether it counts towards the ends.',
+  'What one dated book prints for a heat, in its own unit.',
   z.object({
-    id: z.string(),
-    duty: z.string(),
-    low: z.number(),
-    high: z.number().nullable(),
-    unit: z.enum(['degC', 'degF']),
-    year: z.int(),
-    source: z.string(),
-    grade,
-    checked,
-    votes: z.boolean(),
-    note: z.string().nullable(),
+    id: common.id,
+    duty: z.string().describe('The case that the book puts degrees to.'),
+    low: z.number().describe('The lower end that it prints.'),
+    high: z.number().nullable().describe('The upper end; null where the book gives only a lower one.'),
+    unit: z.enum(['degC', 'degF']).describe('The unit that it prints.'),
+    year,
+    source: common.source,
+    grade: common.grade,
+    checked: common.checked,
+    votes: z.boolean().describe('Whether it counts towards the ends.'),
+    note: common.note,
   }),
 )
 
 export const HeatGoods = named(
   'HeatGoods',
   'What a dated book baked at a heat.',
-  z.object({ id: z.string(), phrase: z.string(), goods: z.string(), year: z.int(), source: z.string() }),
+  z.object({
+    id: common.id,
+    phrase: z.string().describe('What the book calls the heat.'),
+    goods: z.string().describe('What it baked.'),
+    year,
+    source: common.source,
+  }),
 )
 
 export const OvenTest = named(
   'OvenTest',
-  "A cook's test of an oven, as a dated book has it. `degF` only where the book prints degrees.",
+  "A cook's test of an oven, as a dated book has it.",
   z.object({
-    id: z.string(),
-    kind: z.string(),
-    observation: z.string(),
-    meaning: z.string(),
-    heat: z.string(),
-    degF: z.array(z.number()).length(2).nullable(),
-    year: z.int(),
-    source: z.string(),
-    grade,
-    checked,
-    note: z.string().nullable(),
+    id: common.id,
+    kind: z.string().describe('With what it is tried: `hand`, `paper`, `flour`.'),
+    observation: z.string().describe('What the cook sees or feels.'),
+    meaning: z.string().describe('What the book says that it means.'),
+    heat: z.string().describe('The id of the heat that it means.'),
+    degF: z.array(z.number()).length(2).nullable().describe('The ends in degF, where the book prints degrees.'),
+    year,
+    source: common.source,
+    grade: common.grade,
+    checked: common.checked,
+    note: common.note,
   }),
 )
 
-const evidence = { claims: z.array(HeatClaim), goods: z.array(HeatGoods), tests: z.array(OvenTest) }
-const ends = { low: z.number(), high: z.number() }
+const evidence = {
+  claims: z.array(HeatClaim).describe('What dated books print, the nearest in time first.'),
+  goods: z.array(HeatGoods).describe('What was baked at it.'),
+  tests: z.array(OvenTest).describe('How cooks tried it without a thermometer.'),
+}
+const method = z.string().describe('How the ends were come by.')
 
 export const OvenHeat = named(
   'OvenHeat',
-  'One step of the scale of oven heats. `value` is for words without a year; `core` has the ends before that widens them, in degC.',
+  'One step of the scale of oven heats; `value` is for words without a year.',
   z.object({
-    ...name,
-    aliases: z.array(z.object({ words: z.string(), years })),
-    value: Value,
-    core: z.object({ ...ends, byVote: z.boolean() }),
-    modern: z.array(ModernValue),
+    ...heatName,
+    aliases: z
+      .array(z.object({ words: z.string().describe('Words for it.'), years: common.years }))
+      .describe('What else old books call it.'),
+    value: common.Value,
+    core: z
+      .object({ ...common.ends, byVote: z.boolean().describe('True where the ends are the middle of what books print.') })
+      .describe('The ends before they were widened for age, in degC.'),
+    modern: common.modern,
     ...evidence,
-    method: z.string(),
-    sources: z.array(SourceNote),
-    dataset,
+    method,
+    sources: common.sourceNotes,
+    dataset: common.dataset,
   }),
 )
 
 export const OvenHeatList = named(
   'OvenHeatList',
   'Every oven heat, from drying to scorching.',
-  z.object({ heats: z.array(OvenHeat), dataset }),
+  z.object({ heats: z.array(OvenHeat).describe('In their order.'), dataset: common.dataset }),
 )
 
 const meaning = {
-  phrase: z.string(),
-  setting,
+  phrase: common.phrase,
+  setting: common.yearSetting,
   heat: HeatName,
-  value: Value,
-  core: z.object(ends).describe('The ends before they were widened for the year, in degC.'),
-  modern: z.array(ModernValue),
+  value: common.Value,
+  core: z.object(common.ends).describe('The ends before they were widened for the year, in degC.'),
+  modern: common.modern,
   ...evidence,
   relation: z
-    .object({ id: z.string(), label: z.string(), falling: z.boolean() })
+    .object({ id: common.id, label: common.label, falling: z.boolean().describe('True where the oven cools from that heat.') })
     .nullable()
     .describe('Set where the words tell the heat by what else is baked.'),
-  of: z.enum(['oven', 'fire']),
-  likelihood: z.number(),
-  others: z.array(z.object({ ...name, likelihood: z.number(), value: Band, note: z.string().nullable() })),
-  steps: z.array(Step),
-  weakest: grade.describe('The grade of the weakest step: no derivation is surer.'),
-  notes: z.array(z.string()),
-  unread: z.array(z.string()),
-  method: z.string(),
+  of: z.enum(['oven', 'fire']).describe('Whether the words are of an oven or of a fire, which has no degrees of its own.'),
+  likelihood: common.likelihood,
+  others: z
+    .array(z.object({ ...heatName, likelihood: common.likelihood, value: common.Band, note: common.note }))
+    .describe('What else the words may mean.'),
+  steps: common.steps(common.Step),
+  weakest: common.grade.describe('The grade of the weakest step: no derivation is surer.'),
+  notes: common.notes,
+  unread: common.unread,
+  method,
 }
 
 export const HeatMeaning = named('HeatMeaning', 'What one heat of a phrase means.', z.object(meaning))
 
 export const HeatReading = named(
   'HeatReading',
-  'What a heat phrase means; `afterwards` is the second heat of *quick at first, then slow*.',
-  z.object({ ...meaning, afterwards: HeatMeaning.nullable(), cautions: z.array(Caution), sources: z.array(SourceNote), dataset }),
-)
-
-const printedSugar = z.object({ degF: z.number(), year: z.int(), source: z.string() })
-const periodName = z.object({ words: z.string(), years, source: z.string().nullable() })
-
-const sugar = {
-  value: Value,
-  modern: z.array(ModernValue),
-  printed: printedSugar.nullable().describe('The degree that a book prints; null where none does, and the value is then our placing.'),
-  test: z.string(),
-  names: z.array(periodName),
-  grade,
-  checked,
-  note: z.string().nullable(),
-  sources: z.array(SourceNote),
-}
-
-export const SugarHeight = named('SugarHeight', 'A height to which sugar is boiled, at sea level.', z.object({ ...name, ...sugar }))
-
-export const SugarHeightList = named(
-  'SugarHeightList',
-  'Every height of boiled sugar, from the small thread to caramel.',
-  z.object({ heights: z.array(SugarHeight), dataset }),
-)
-
-export const SugarReading = named(
-  'SugarReading',
-  'What words for a height of boiled sugar mean.',
-  z.object({ phrase: z.string(), setting, height: HeatName, ...sugar, dataset }),
-)
-
-const liquid = {
-  value: Value,
-  modern: z.array(ModernValue),
-  printed: z
-    .array(z.object({ ...ends, year: z.int(), source: z.string(), note: z.string().nullable() }))
-    .describe('What dated books print, in degF.'),
-  grade,
-  checked,
-  notes: z.array(z.string()),
-  sources: z.array(SourceNote),
-}
-
-export const LiquidHeat = named('LiquidHeat', 'The warmth of a liquid by its kitchen name, at sea level.', z.object({ ...name, ...liquid }))
-
-export const LiquidHeatList = named(
-  'LiquidHeatList',
-  'Every name for the warmth of a liquid, from cold to boiling.',
-  z.object({ heats: z.array(LiquidHeat), dataset }),
-)
-
-export const LiquidReading = named(
-  'LiquidReading',
-  'What words for the warmth of a liquid mean.',
-  z.object({ phrase: z.string(), setting, heat: HeatName, ...liquid, dataset }),
+  'What a heat phrase means.',
+  z.object({
+    ...meaning,
+    afterwards: HeatMeaning.nullable().describe('The second heat of *quick at first, then slow*.'),
+    cautions: common.cautions,
+    sources: common.sourceNotes,
+    dataset: common.dataset,
+  }),
 )

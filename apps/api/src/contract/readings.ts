@@ -1,13 +1,15 @@
 import { z } from 'zod'
-import { EggParts, Range, Setting, settingFields } from './common.js'
+import * as common from './common.js'
 import { readingKind } from './convert.js'
 import { named } from './named.js'
 
-const span = {
+/** A stretch of the text. */
+export const place = {
   start: z.int().describe('Where it begins in the text, in UTF-16 code units.'),
   end: z.int().describe('Where it ends; the unit at this place is not part of it.'),
-  phrase: z.string(),
 }
+
+const span = { ...place, phrase: z.string().describe('The words that stand there.') }
 
 export const FoundMeasure = named(
   'FoundMeasure',
@@ -15,11 +17,11 @@ export const FoundMeasure = named(
   z.object({
     ...span,
     kind: readingKind,
-    amount: Range.nullable(),
-    measure: z.string().nullable(),
-    thing: z.string().nullable(),
-    qualifier: z.string().nullable(),
-    eggs: EggParts.nullable(),
+    amount: common.Range.nullable().describe('How many of the measure; null where the words give no number.'),
+    measure: common.measure,
+    thing: common.thing,
+    qualifier: z.string().nullable().describe('What the words say of how it is measured: `heaped`, `scant`.'),
+    eggs: common.EggParts.nullable().describe('Of eggs: their parts.'),
     part: z.string().optional().describe('Which part of the thing: `juice`, `crumb`.'),
     things: z.array(z.string()).optional().describe('Every thing that the amount is stated of, where there are several.'),
     each: z.boolean().optional().describe('True where the amount holds for each of the things.'),
@@ -32,35 +34,46 @@ export const FoundMeasure = named(
 export const FoundHeat = named(
   'FoundHeat',
   'An oven heat that prose names, and where.',
-  z.object({ ...span, heat: z.string().describe('A family of heats: `moderate`, `as-for-bread`.'), words: z.string() }),
+  z.object({
+    ...span,
+    heat: z.string().describe('A family of heats: `moderate`, `as-for-bread`.'),
+    words: z.string().describe('The words of the heat alone.'),
+  }),
 )
+
+/** What a warmth is of. */
+export const warmthOf = z.enum(['sugar', 'liquid']).describe('What is to be so hot.')
 
 export const FoundWarmth = named(
   'FoundWarmth',
   'A height of boiled sugar or the warmth of a liquid that prose names, and where.',
-  z.object({ ...span, of: z.enum(['sugar', 'liquid']), words: z.string() }),
+  z.object({ ...span, of: warmthOf, words: z.string().describe('The words of the height or warmth alone.') }),
 )
 
 export const FoundTime = named(
   'FoundTime',
-  'A length of time that prose states, and where; `minutes` is null for one that no clock measures.',
-  z.object({ ...span, minutes: Range.nullable() }),
+  'A length of time that prose states, and where.',
+  z.object({ ...span, minutes: common.Range.nullable().describe('Null for a time that no clock measures.') }),
 )
 
-export const FoundThing = named('FoundThing', 'A thing that prose names without an amount.', z.object({ ...span, thing: z.string() }))
+export const FoundThing = named(
+  'FoundThing',
+  'A thing that prose names without an amount.',
+  z.object({ ...span, thing: z.string().describe('The name of the thing.') }),
+)
 
 export const ReceiptReading = named(
   'ReceiptReading',
   'Everything that prose states, each list in the order of the text.',
   z.object({
-    setting: Setting,
-    measures: z.array(FoundMeasure),
-    heats: z.array(FoundHeat),
-    warmths: z.array(FoundWarmth),
-    times: z.array(FoundTime),
-    lengths: z.array(FoundMeasure),
-    consistencies: z.array(FoundMeasure),
-    unmeasured: z.array(FoundThing),
+    setting: common.Setting,
+    measures: z.array(FoundMeasure).describe('Weights, volumes, counts, eggs, priced things and likenesses.'),
+    heats: z.array(FoundHeat).describe('Heats of ovens.'),
+    warmths: z.array(FoundWarmth).describe('Heights of boiled sugar, and warmths of liquids.'),
+    times: z.array(FoundTime).describe('Lengths of time.'),
+    lengths: z.array(FoundMeasure).describe('Lengths and breadths.'),
+    consistencies: z.array(FoundMeasure).describe('How thick something is to be: `as thick as cream`.'),
+    unmeasured: z.array(FoundThing).describe('Things without an amount.'),
   }),
 )
 
@@ -69,6 +82,6 @@ export const ReadingRequest = named(
   'Prose in period spelling, with its setting.',
   z.strictObject({
     text: z.string().describe('The words of a receipt, as long as the body may be.'),
-    ...settingFields,
+    ...common.settingFields,
   }),
 )

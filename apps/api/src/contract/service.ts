@@ -1,54 +1,64 @@
 import { z } from 'zod'
+import { dataset } from './common.js'
 import { named } from './named.js'
 
 export const Health = named(
   'Health',
   'That the server lives, and what it serves.',
-  z.object({ status: z.literal('ok'), dataset: z.string(), version: z.string() }),
+  z.object({
+    status: z.literal('ok').describe('Always the same.'),
+    dataset,
+    version: z.string().describe('The version of the server.'),
+  }),
 )
+
+const words = {
+  understood: z.array(z.string()).optional().describe('Words of the phrase that were understood.'),
+  unread: z.array(z.string()).optional().describe('Words that were not.'),
+  nearest: z.array(z.string()).optional().describe('Names like those.'),
+}
+
+const detail = z.string().describe('What was wrong, and what would be right.')
+
+const errors = z
+  .array(
+    z.object({
+      parameter: z.string().optional().describe('A query parameter, or a header, by name.'),
+      pointer: z.string().optional().describe('A place in the body (RFC 6901); of a batch, in the request that failed.'),
+      detail,
+    }),
+  )
+  .optional()
+  .describe('Each thing that was wrong, up to fifty.')
+
+const type = z.string().describe('The address of a page that explains this kind of problem.')
+const title = z.string().describe('The kind of problem in a sentence.')
+const status = z.int().describe('The status of the answer.')
 
 export const Problem = named(
   'Problem',
-  'What went wrong: problem details by RFC 9457. `errors` names each parameter, or points into the body, and says what would be right.',
+  'What went wrong: problem details by RFC 9457.',
   z.object({
-    type: z.string(),
-    title: z.string(),
-    status: z.int(),
-    detail: z.string(),
-    errors: z
-      .array(
-        z.object({
-          parameter: z.string().optional().describe('A query parameter, or a header, by name.'),
-          pointer: z.string().optional().describe('A place in the body (RFC 6901); of a batch, in the request that failed.'),
-          detail: z.string(),
-        }),
-      )
-      .optional(),
-    understood: z.array(z.string()).optional(),
-    unread: z.array(z.string()).optional(),
-    nearest: z.array(z.string()).optional(),
+    type,
+    title,
+    status,
+    detail,
+    errors,
+    ...words,
     line: z.int().optional().describe('In a stream: the line of the input, from 1.'),
     index: z.int().optional().describe('In an array: the index of the request, from 0.'),
   }),
 )
 
-const fault = z.object({ parameter: z.string().optional(), pointer: z.string().optional(), detail: z.string() })
-
 export const ProblemKind = named(
   'ProblemKind',
-  'A kind of problem: what leads to it, what to do about it, and a case of it.',
+  'A kind of problem: what leads to it, and what to do about it.',
   z.object({
-    type: z.string(),
-    status: z.int(),
-    title: z.string(),
-    cause: z.string(),
-    advice: z.string(),
-    example: z.object({
-      detail: z.string(),
-      errors: z.array(fault).optional(),
-      understood: z.array(z.string()).optional(),
-      unread: z.array(z.string()).optional(),
-      nearest: z.array(z.string()).optional(),
-    }),
+    type,
+    status,
+    title,
+    cause: z.string().describe('What leads to it.'),
+    advice: z.string().describe('What to do about it.'),
+    example: z.object({ detail, errors, ...words }).describe('A case of it.'),
   }),
 )

@@ -1,23 +1,23 @@
 import { z } from 'zod'
-import { checked, dataset, grade, years } from './common.js'
+import * as common from './common.js'
 import { named } from './named.js'
 
 export const MeasureSense = named(
   'MeasureSense',
   'One dated and placed meaning of a measure.',
   z.object({
-    id: z.string(),
-    label: z.string(),
-    standard: z.string(),
-    ratio: z.string(),
-    years,
-    place: z.string().nullable(),
-    unit: z.string(),
-    value: z.number(),
+    id: common.id,
+    label: common.label,
+    standard: z.string().describe('The id of the standard that it rests on.'),
+    ratio: z.string().describe('How many of the standard it is: a whole number, a decimal or a fraction.'),
+    years: common.years,
+    place: z.string().nullable().describe('The slug of the place that it is confined to; null for any.'),
+    unit: common.unit,
+    value: z.number().describe('What one comes to, in `unit`.'),
     things: z.array(z.string()).nullable().describe('Goods or classes that the sense is confined to; null for any.'),
-    grade,
-    checked,
-    sources: z.array(z.string()),
+    grade: common.grade,
+    checked: common.checked,
+    sources: common.sources,
   }),
 )
 
@@ -25,26 +25,35 @@ export const Measure = named(
   'Measure',
   'A measure as the tables have it.',
   z.object({
-    id: z.string(),
-    label: z.string(),
-    kind: z.string(),
-    names: z.array(z.string()),
-    senses: z.array(MeasureSense),
-    dataset,
+    id: common.id,
+    label: common.label,
+    kind: z.string().describe('`weight`, `capacity` or `count`.'),
+    names: z.array(z.string()).describe('Listed spellings and plurals; others are read by rule.'),
+    senses: z.array(MeasureSense).describe('Every meaning that the tables have of it.'),
+    dataset: common.dataset,
   }),
 )
 
-export const MeasureList = named('MeasureList', 'The measures of the tables.', z.object({ measures: z.array(Measure), dataset }))
+export const MeasureList = named(
+  'MeasureList',
+  'The measures of the tables.',
+  z.object({ measures: z.array(Measure).describe('In the order of the tables.'), dataset: common.dataset }),
+)
 
 /** CSL-JSON has many more fields than a client of ours must know; all of them pass through. */
 export const Source = named(
   'Source',
-  'A source as CSL-JSON. `custom.seen` says where its text was read, or that it was not.',
+  'A source as CSL-JSON; it may have more fields of that format.',
   z.looseObject({
-    id: z.string(),
-    type: z.string(),
-    title: z.string(),
-    custom: z.looseObject({ short: z.string(), seen: z.string() }),
+    id: common.id,
+    type: z.string().describe('`book`, `chapter`, `legislation` and others of CSL.'),
+    title: z.string().describe('The title as it is printed.'),
+    custom: z
+      .looseObject({
+        short: z.string().describe('What a footnote prints.'),
+        seen: z.string().describe('Where its text was read, or that it was not.'),
+      })
+      .describe('What CSL has no field for.'),
   }),
 )
 
