@@ -1,17 +1,11 @@
 // Writes datapackage.json, the description of the tables as a Frictionless Data Package (https://datapackage.org), from the row types and
 // their comments in packages/core/src/tables/schema/: `node data/tools/describe.mjs`. Run it after a table or a field is added.
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
-import ts from 'typescript'
+import { readFileSync, writeFileSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
 import { tables } from './tables.mjs'
+import { schemaOf } from './types.mjs'
 
 const data = new URL('../', import.meta.url)
-const schema = new URL('../../packages/core/src/tables/schema/', import.meta.url)
-
-const types = readdirSync(schema)
-  .map((file) => ts.createSourceFile(file, readFileSync(new URL(file, schema), 'utf8'), ts.ScriptTarget.Latest, true))
-  .flatMap(({ statements }) => statements)
-const interfaces = new Map(types.filter(ts.isInterfaceDeclaration).map((node) => [node.name.text, node]))
-const aliases = new Map(types.filter(ts.isTypeAliasDeclaration).map((node) => [node.name.text, node.type]))
 
 /** What fields of the same name mean in every table, where the type has no comment on them. */
 const common = {
@@ -25,65 +19,43 @@ const common = {
   place: 'A place of places.json; none means everywhere.',
 }
 
-const commentOf = (node) => {
-  // The nearest: above the first type of a file stands the comment on the file.
-  const comment = ts.getJSDocCommentsAndTags(node).at(-1)
-  return comment ? ts.getTextOfJSDocComment(comment.comment)?.replace(/\s+/g, ' ') : undefined
-}
-
-function fieldType(type) {
-  const inner = ts.isTypeOperatorNode(type) ? type.type : type
-  if (ts.isArrayTypeNode(inner) || ts.isTupleTypeNode(inner)) return 'array'
-  if (ts.isUnionTypeNode(inner) || ts.isLiteralTypeNode(inner)) return 'string'
-  if (inner.kind === ts.SyntaxKind.NumberKeyword) return 'number'
-  if (inner.kind === ts.SyntaxKind.BooleanKeyword) return 'boolean'
-  if (inner.kind === ts.SyntaxKind.StringKeyword) return 'string'
-  const named = ts.isTypeReferenceNode(inner) ? aliases.get(inner.typeName.getText()) : undefined
-  return named ? fieldType(named) : 'object'
-}
-
-function fieldsOf(typeName) {
-  const node = interfaces.get(typeName)
-  if (!node) throw new Error(`packages/core/src/tables/schema/ has no interface ${typeName}; data/tools/tables.mjs names it`)
-  const inherited = (node.heritageClauses ?? []).flatMap(({ types }) => types.flatMap((one) => fieldsOf(one.expression.getText())))
-  const own = node.members.filter(ts.isPropertySignature).map((member) => {
-    const name = member.name.text
-    const description = commentOf(member) ?? common[name]
-    return {
-      name,
-      type: fieldType(member.type),
-      ...(description ? { description } : {}),
-      ...(member.questionToken ? {} : { constraints: { required: true } }),
-    }
-  })
-  return [...own, ...inherited]
+function fieldsOf({ properties, required }) {
+  return Object.entries(properties).map(([name, { type, description = common[name] }]) => ({
+    name,
+    type,
+    ...(description ? { description } : {}),
+    ...(required.includes(name) ? { constraints: { required: true } } : {}),
+  }))
 }
 
 const inPlaces = [{ fields: ['place'], reference: { resource: 'places', fields: ['id'] } }]
 
-const schemaOf = (fields) => ({
-  fields,
-  primaryKey: ['id'],
-  ...(fields.some(({ name }) => name === 'place') ? { foreignKeys: inPlaces } : {}),
-})
-
-const { version, description } = JSON.parse(readFileSync(new URL('package.json', data), 'utf8'))
-const resources = Object.entries(tables).map(([name, type]) => ({
-  name,
-  path: `${name}.json`,
-  format: 'json',
-  mediatype: 'application/json',
-  encoding: 'utf-8',
-  ...(commentOf(interfaces.get(type)) ? { description: commentOf(interfaces.get(type)) } : {}),
-  schema: schemaOf(fieldsOf(type)),
-}))
-const licence = { name: 'CC0-1.0', path: 'https://creativecommons.org/publicdomain/zero/1.0/', title: 'Creative Commons CC0 1.0' }
-const head = {
-  $schema: 'https://datapackage.org/profiles/2.0/datapackage.json',
-  name: 'pottle-data',
-  title: description,
-  version,
-  licenses: [licence],
-  contributors: [{ title: 'The Pottle contributors', roles: ['creator'] }],
+function resourceOf([name, type]) {
+  const schema = schemaOf(type)
+  return {
+    name,
+    path: `${name}.json`,
+    format: 'json',
+    mediatype: 'application/json',
+    encoding: 'utf-8',
+    ...(schema.description ? { description: schema.description } : {}),
+    schema: { fields: fieldsOf(schema), primaryKey: ['id'], ...(schema.properties.place ? { foreignKeys: inPlaces } : {}) },
+  }
 }
-writeFileSync(new URL('datapackage.json', data), `${JSON.stringify({ ...head, resources }, null, 2)}\n`)
+
+/** The description as it should be. */
+export function describeTables() {
+  const { version, description } = JSON.parse(readFileSync(new URL('package.json', data), 'utf8'))
+  const licence = { name: 'CC0-1.0', path: 'https://creativecommons.org/publicdomain/zero/1.0/', title: 'Creative Commons CC0 1.0' }
+  const head = {
+    $schema: 'https://datapackage.org/profiles/2.0/datapackage.json',
+    name: 'pottle-data',
+    title: description,
+    version,
+    licenses: [licence],
+    contributors: [{ title: 'The Pottle contributors', roles: ['creator'] }],
+  }
+  return `${JSON.stringify({ ...head, resources: Object.entries(tables).map(resourceOf) }, null, 2)}\n`
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) writeFileSync(new URL('datapackage.json', data), describeTables())

@@ -1,5 +1,6 @@
 /** Faults of rows that point at other rows: sources, places, families, standards, measures. */
-import { partsOf, say } from './say.mjs'
+import { closest, distance } from 'fastest-levenshtein'
+import { inside, partsOf, say } from './say.mjs'
 
 const setOf = (rows, field = 'id') => new Set((rows ?? []).map((row) => row[field]))
 
@@ -8,6 +9,7 @@ export function findReferenceFaults(tables) {
   return [
     ...sourceFaults(tables),
     ...placeFaults(tables),
+    ...pointerFaults(tables),
     ...senseFaults(tables),
     ...usageFaults(tables),
     ...reachFaults(tables),
@@ -15,22 +17,22 @@ export function findReferenceFaults(tables) {
   ]
 }
 
+const citedBy = ({ source }) => (Array.isArray(source) ? source : typeof source === 'object' ? [source] : [])
+
 function sourceFaults({ sources, ...tables }) {
   if (!sources) return []
   const known = new Map(sources.map((row) => [row.id, row]))
-  const unseen = ({ id }) => /^not seen/.test(known.get(id)?.custom?.seen ?? '')
+  const unseen = ({ id }) => /^not seen/.test(known.get(id)?.custom.seen ?? '')
   return Object.entries(tables).flatMap(([table, rows]) =>
     rows.flatMap((row) =>
       partsOf(row).flatMap(({ path, part }) => {
-        const cited = Array.isArray(part.source) ? part.source.filter((one) => one && typeof one === 'object') : []
+        const cited = citedBy(part)
         const faults = cited
           .filter(({ id }) => !known.has(id))
-          .map(({ id }) =>
-            say(table, row, `${path && `${path}: `}the source "${id}" is not in sources.json: add it there or mend its name`),
-          )
+          .map(({ id }) => say(table, row, inside(path, `the source "${id}" is not in sources.json: ${mend(id, known)}`)))
         if (part.checked === 'read' && cited.length > 0 && cited.every((one) => known.has(one.id) && unseen(one)))
           faults.push(
-            say(table, row, `${path && `${path}: `}it says "read", but sources.json says that ${cited[0].id} was not seen: write "memory"`),
+            say(table, row, inside(path, `it says "read", but sources.json says that ${cited[0].id} was not seen: write "memory"`)),
           )
         return faults
       }),
@@ -38,19 +40,59 @@ function sourceFaults({ sources, ...tables }) {
   )
 }
 
+/** What to do about a name that is not there: the one that it is near to, if it is. */
+function mend(name, known) {
+  const near = closest(name, [...known.keys()])
+  return distance(name, near) <= Math.max(2, name.length / 4)
+    ? `did you mean "${near}"? Else add it there`
+    : 'add it there, or mend its name'
+}
+
 function placeFaults({ places, ...tables }) {
   if (!places) return []
   const known = setOf(places)
-  const wrong = (place) => `the place "${place}" is not in places.json: add it there or mend its name`
+  const wrong = (place) => `the place "${place}" is not in places.json: ${mend(place, known)}`
   const within = places.filter((row) => row.within && !known.has(row.within)).map((row) => say('places', row, wrong(row.within)))
   const used = Object.entries(tables).flatMap(([table, rows]) =>
     rows.flatMap((row) =>
       partsOf(row)
         .filter(({ part }) => typeof part.place === 'string' && !known.has(part.place))
-        .map(({ part }) => say(table, row, wrong(part.place))),
+        .map(({ path, part }) => say(table, row, inside(path, wrong(part.place)))),
     ),
   )
   return [...within, ...used, ...circles(places)]
+}
+
+/** Fields that name rows of other tables. */
+const pointers = [
+  ['assize-rules', 'regime', 'assize-regimes'],
+  ['bake-foods', 'core', 'core-temperatures'],
+  ['bake-foods', 'signs', 'doneness'],
+  ['bakers-allowances', 'markets', 'bread-markets'],
+  ['bread-markets', 'places', 'places'],
+  ['comparisons', 'bird', 'eggs'],
+  ['egg-parts', 'birds', 'eggs'],
+  ['heat-claims', 'heat', 'heats'],
+  ['heat-relations', 'heat', 'heats'],
+  ['heat-witnesses', 'heat', 'heats', 'heat-relations'],
+  ['loaf-kinds', 'as', 'loaf-kinds'],
+  ['oven-tests', 'heat', 'heats'],
+  ['usage', 'measures', 'measures'],
+  ['words', 'within', 'words'],
+]
+
+function pointerFaults(tables) {
+  return pointers.flatMap(([table, field, ...into]) => {
+    if (!into.every((name) => tables[name])) return []
+    const known = new Set(into.flatMap((name) => tables[name].map(({ id }) => id)))
+    const files = into.map((name) => `${name}.json`).join(' or ')
+    return (tables[table] ?? []).flatMap((row) =>
+      partsOf(row)
+        .flatMap(({ path, part }) => [part[field] ?? []].flat().map((id) => ({ path, id })))
+        .filter(({ id }) => !known.has(id))
+        .map(({ path, id }) => say(table, row, inside(path, `${field} names "${id}", which is not in ${files}: ${mend(id, known)}`))),
+    )
+  })
 }
 
 /** Places that lie within themselves by a chain of others. */
@@ -71,10 +113,12 @@ function senseFaults({ measures = [], standards }) {
   const known = new Set([...setOf(standards), ...setOf(standards, 'family')])
   const seen = new Set()
   return measures.flatMap((row) =>
-    (row.senses ?? []).flatMap((sense) => {
+    row.senses.flatMap((sense) => {
       const faults = []
       if (!known.has(sense.of))
-        faults.push(say('measures', row, `${sense.id}: "${sense.of}" is no standard and no family of standards.json`))
+        faults.push(
+          say('measures', row, `${sense.id}: "${sense.of}" is no standard and no family of standards.json: ${mend(sense.of, known)}`),
+        )
       if (seen.has(sense.id)) faults.push(say('measures', row, `the sense id "${sense.id}" is used twice: rename one`))
       seen.add(sense.id)
       return faults
@@ -82,21 +126,17 @@ function senseFaults({ measures = [], standards }) {
   )
 }
 
-function usageFaults({ usage = [], standards, measures }) {
+function usageFaults({ usage = [], standards }) {
   if (!standards) return []
   const familyOf = new Map(standards.map((row) => [row.id, row.family]))
   const families = setOf(standards, 'family')
-  const measureIds = measures && setOf(measures)
+  const wrong = (id, family) =>
+    familyOf.has(id) ? `"${id}" is a ${familyOf.get(id)}, not a ${family}` : `"${id}" is not in standards.json: ${mend(id, familyOf)}`
   return usage.flatMap((row) => {
-    const faults = Object.keys(row.weights ?? {})
+    if (!families.has(row.family)) return [say('usage', row, `no standard is of the family "${row.family}": ${mend(row.family, families)}`)]
+    return Object.keys(row.weights)
       .filter((id) => familyOf.get(id) !== row.family)
-      .map((id) =>
-        say('usage', row, familyOf.has(id) ? `"${id}" is a ${familyOf.get(id)}, not a ${row.family}` : `"${id}" is not in standards.json`),
-      )
-    if (!families.has(row.family)) faults.push(say('usage', row, `no standard is of the family "${row.family}"`))
-    for (const id of row.measures ?? [])
-      if (measureIds && !measureIds.has(id)) faults.push(say('usage', row, `"${id}" is not in measures.json`))
-    return faults
+      .map((id) => say('usage', row, wrong(id, row.family)))
   })
 }
 
@@ -107,9 +147,11 @@ function thingFaults({ goods = [], ...tables }) {
   return Object.entries(tables).flatMap(([table, rows]) =>
     rows.flatMap((row) =>
       partsOf(row)
-        .flatMap(({ part }) => (Array.isArray(part.things) ? part.things : []))
-        .filter((name) => owner.has(name) && !known.has(name))
-        .map((name) => say(table, row, `"${name}" is a spelling of the good "${owner.get(name)}": write that, or one of its classes`)),
+        .flatMap(({ path, part }) => (Array.isArray(part.things) ? part.things : []).map((name) => ({ path, name })))
+        .filter(({ name }) => owner.has(name) && !known.has(name))
+        .map(({ path, name }) =>
+          say(table, row, inside(path, `"${name}" is a spelling of the good "${owner.get(name)}": write that, or one of its classes`)),
+        ),
     ),
   )
 }
@@ -124,7 +166,7 @@ function reachFaults({ usage = [], standards = [], places = [] }) {
     return chain.has(wider)
   }
   return usage.flatMap((row) =>
-    Object.keys(row.weights ?? {}).flatMap((id) => {
+    Object.keys(row.weights).flatMap((id) => {
       const standard = byId.get(id)
       const faults = []
       const [from, to] = row.years ?? []

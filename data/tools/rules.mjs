@@ -1,111 +1,90 @@
-/** Faults that no shape can catch: rows without a source, figures out of order, years that overlap, weights that do not add up. */
-import { checks, grades, ratioPattern, sourceless, ungrounded, units } from '../schema.mjs'
-import { partsOf, say } from './say.mjs'
+/** Faults within a row that no type tells: nobody named who says so, figures that fall, years that run backwards, weights that do not add up. */
+import { readValue, units } from './forms.mjs'
+import { inside, partsOf, say } from './say.mjs'
+
+/** Tables of words and places claim no figure, so their rows carry no source; `sources` are the sources. */
+const sourceless = ['places', 'words', 'numbers', 'particles', 'spellings', 'things', 'sources']
+/** Grades that rest on no text, so that there is nothing to have read. */
+const ungrounded = ['practice', 'judgement']
 
 /** @returns {{table: string, row: string, said: string}[]} */
 export function findRuleFaults(tables) {
   const everywhere = Object.entries(tables).flatMap(([table, rows]) =>
     rows.flatMap((row) => [
       ...attestationFaults(table, row),
-      ...partsOf(row).flatMap(({ path, part }) => partFaults(table, row, path, part)),
+      ...partsOf(row).flatMap(({ path, part }) => orderFaults(part).map((said) => say(table, row, inside(path, said)))),
     ]),
   )
-  return [...everywhere, ...standardFaults(tables), ...usageFaults(tables), ...senseFaults(tables)]
+  return [...everywhere, ...standardFaults(tables), ...measureFaults(tables), ...weightFaults(tables), ...priceFaults(tables)]
 }
 
 function attestationFaults(table, row) {
   if (sourceless.includes(table)) return []
-  const claims = partsOf(row).filter(({ part }) => 'source' in part || 'grade' in part || 'checked' in part)
+  const claims = partsOf(row).filter(({ part }) => Array.isArray(part.source))
   if (claims.length === 0) return [say(table, row, 'it names no source and no grade: say who says so, and how well it is attested')]
-  return claims.flatMap(({ path, part }) => claimFaults(part).map((said) => say(table, row, `${path && `${path}: `}${said}`)))
+  return claims.flatMap(({ path, part }) => claimFaults(part).map((said) => say(table, row, inside(path, said))))
 }
 
 function claimFaults({ source, grade, checked }) {
-  // A citation on its own (which book printed the degree) is no claim of a figure.
-  if (grade === undefined && checked === undefined && !Array.isArray(source)) return []
   const faults = []
-  if (!Array.isArray(source) || source.length === 0) faults.push('no source is named: list at least one, by its id in sources.json')
-  if (!grades.includes(grade)) faults.push(`the grade is ${JSON.stringify(grade) ?? 'missing'}: write one of ${grades.join(', ')}`)
-  if (!checks.includes(checked)) faults.push(`"checked" is ${JSON.stringify(checked) ?? 'missing'}: write one of ${checks.join(', ')}`)
-  if (checked === 'none' && grades.includes(grade) && !ungrounded.includes(grade))
+  if (source.length === 0) faults.push('no source is named: list at least one, by its id in sources.json')
+  if (checked === 'none' && !ungrounded.includes(grade))
     faults.push(`a ${grade} rests on a text: say whether it was read ("read") or recalled ("memory")`)
   return faults
 }
 
-function partFaults(table, row, path, part) {
+function orderFaults({ low, best, high, years }) {
   const faults = []
-  const add = (said) => faults.push(say(table, row, `${path && `${path}: `}${said}`))
-  const { low, best, high, years } = part
   const ends = [low, best, high].filter((end) => typeof end === 'number')
-  if (ends.some((end, i) => i > 0 && end < ends[i - 1])) add(`low, best and high are ${ends.join(', ')}: they must rise`)
-  if (Array.isArray(years) && years[0] > years[1]) add(`the years ${years[0]} to ${years[1]} run backwards`)
-  if (ends.some((end) => !Number.isFinite(end))) add('a figure is not a number')
+  if (ends.some((end, i) => i > 0 && end < ends[i - 1])) faults.push(`low, best and high are ${ends.join(', ')}: they must rise`)
+  if (Array.isArray(years) && years[0] > years[1]) faults.push(`the years ${years[0]} to ${years[1]} run backwards`)
   return faults
 }
 
-const meet = (a, b) => a[0] <= b[1] && b[0] <= a[1]
-const yearsOf = ({ years }) => years ?? [0, 9999]
-const listOf = (names) => [...(names ?? [])].sort().join()
-const inBase = (text) => {
-  const [over, under = '1'] = text.split(' ')[0].split('/')
+function numberOf({ ratio }) {
+  const [over, under = '1'] = ratio.split('/')
   return Number(over) / Number(under)
-}
-const unitOf = (text) => text.split(' ')[1]
-const readable = (text) => typeof text === 'string' && ratioPattern.test(text.split(' ')[0]) && unitOf(text) in units
-
-/** Calls `found` for each pair of rows with the same key whose years meet. */
-function overlaps(rows, keyOf, found) {
-  return [...groupBy(rows, keyOf).values()].flatMap((group) =>
-    group.flatMap((row, i) => group.slice(i + 1).flatMap((other) => (meet(yearsOf(row), yearsOf(other)) ? found(row, other) : []))),
-  )
-}
-
-function groupBy(rows, keyOf) {
-  const groups = new Map()
-  for (const row of rows) groups.set(keyOf(row), [...(groups.get(keyOf(row)) ?? []), row])
-  return groups
 }
 
 function standardFaults({ standards = [] }) {
-  const single = standards.flatMap((row) => {
+  return standards.flatMap((row) => {
+    const value = readValue(row.value)
+    const ends = (row.ends ?? []).map(readValue)
     const faults = []
-    if (readable(row.value) && units[unitOf(row.value)] !== row.quantity)
-      faults.push(say('standards', row, `"${row.value}" is no ${row.quantity}`))
-    if (!row.ends?.every(readable) || !readable(row.value)) return faults
-    if (row.ends.some((end) => unitOf(end) !== unitOf(row.value)))
-      faults.push(say('standards', row, 'its ends and its value are in different units'))
-    const [low, best, high] = [row.ends[0], row.value, row.ends[1]].map(inBase)
+    if (units[value.unit] !== row.quantity) faults.push(say('standards', row, `"${row.value}" is no ${row.quantity}`))
+    if (ends.some(({ unit }) => unit !== value.unit)) faults.push(say('standards', row, 'its ends and its value are in different units'))
+    const [low, best, high] = [ends[0] ?? value, value, ends[1] ?? value].map(numberOf)
     if (low > best || best > high)
       faults.push(say('standards', row, `the value ${row.value} does not lie between its ends ${row.ends.join(' and ')}`))
     return faults
   })
-  const same = ({ label, family, place }) => [family, label, place].join('|')
-  const twice = (row, other) => [say('standards', row, `"${other.id}" is the same standard in the same place, and their years overlap`)]
-  return [...single, ...overlaps(standards, same, twice)]
 }
 
-function usageFaults({ usage = [] }) {
-  const sums = usage.flatMap((row) => {
-    const sum = Object.values(row.weights ?? {}).reduce((all, weight) => all + weight, 0)
-    return Math.abs(sum - 1) < 1e-6 ? [] : [say('usage', row, `its weights add up to ${Number(sum.toFixed(6))}: they must add up to 1`)]
+function measureFaults({ measures = [] }) {
+  return measures.filter(({ senses }) => senses.length === 0).map((row) => say('measures', row, 'senses is empty: write at least one'))
+}
+
+/** Weights share one whole. */
+function weightFaults({ usage = [], 'loaf-usage': loaves = [] }) {
+  const rows = [...usage.map((row) => ['usage', row]), ...loaves.map((row) => ['loaf-usage', row])]
+  return rows.flatMap(([table, row]) => {
+    const weights = Object.values(row.weights)
+    const sum = weights.reduce((all, weight) => all + weight, 0)
+    const faults = []
+    if (weights.some((weight) => weight <= 0)) faults.push(say(table, row, 'a weight is not above 0: leave out what has none'))
+    if (Math.abs(sum - 1) > 1e-6) faults.push(say(table, row, `its weights add up to ${Number(sum.toFixed(6))}: they must add up to 1`))
+    return faults
   })
-  const same = ({ family, things, measures, place }) => [family, listOf(things), listOf(measures), place].join('|')
-  const unclear = (row, other) => {
-    const [a, b] = [yearsOf(row), yearsOf(other)]
-    const nested = (a[0] >= b[0] && a[1] <= b[1]) || (b[0] >= a[0] && b[1] <= a[1])
-    const alike = a[1] - a[0] === b[1] - b[0]
-    return nested && !alike
-      ? []
-      : [say('usage', row, `"${other.id}" rules the same use and their years overlap: let one end where the other begins`)]
-  }
-  return [...sums, ...overlaps(usage, same, unclear)]
 }
 
-function senseFaults({ measures = [] }) {
-  return measures.flatMap((row) => {
-    const same = ({ of, ratio, things, place }) => [of, ratio, listOf(things), place].join('|')
-    return overlaps(row.senses ?? [], same, (a, b) => [
-      say('measures', row, `"${a.id}" and "${b.id}" say the same in the same years: keep one`),
-    ])
+/** A row of prices has one for each of its years. */
+function priceFaults({ 'wheat-prices': prices = [] }) {
+  return prices.flatMap((row) => {
+    const [from, to] = row.years
+    const count = to - from + 1
+    if (row.shillings.length === count) return []
+    return [
+      say('wheat-prices', row, `it has ${row.shillings.length} prices for the ${count} years from ${from} to ${to}: write one for each`),
+    ]
   })
 }

@@ -1,0 +1,2 @@
+/** What datapackage.json should be. */
+export function describeTables(): string
