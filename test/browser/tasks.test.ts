@@ -183,6 +183,18 @@ describeInBrowser('scripts', () => {
     await page.context().close()
   })
 
+  it('keep what was typed when the server will not answer, and say why', async () => {
+    const page = await site.open('/measure')
+    await page.route('**/measure?*', (route) =>
+      route.fulfill({ status: 429, contentType: 'text/html', body: '<!doctype html><main id="main"><h1>Too many requests</h1></main>' }),
+    )
+    await fill(page, 'measure', { phrase: 'a pint of ale', year: '1700' })
+    await press(page, 'measure')
+    await page.getByRole('status').filter({ hasText: 'Too many requests. What you typed is still here.' }).waitFor()
+    expect(await page.locator('#measure-phrase').inputValue()).toBe('a pint of ale')
+    await page.context().close()
+  })
+
   it('copy a citation at a press', async () => {
     const page = await site.open('/measure?phrase=a+pottle+of+cream&year=1690', { permissions: ['clipboard-read', 'clipboard-write'] })
     const figure = page.locator('figure.copyable').first()

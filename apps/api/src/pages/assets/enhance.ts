@@ -27,8 +27,9 @@ export function enhance(): void {
 
   const request = (form: HTMLFormElement, signal: AbortSignal): Promise<Response> => {
     const fields = fieldsOf(form)
-    if (form.method === 'get') return fetch(addressOf(form, fields), { signal })
-    return fetch(form.action, { method: 'POST', body: fields, signal })
+    const headers = { accept: 'text/html' }
+    if (form.method === 'get') return fetch(addressOf(form, fields), { headers, signal })
+    return fetch(form.action, { method: 'POST', body: fields, headers, signal })
   }
 
   /** Puts the page that came in place of the one that is there. */
@@ -53,8 +54,11 @@ export function enhance(): void {
     try {
       const response = await request(form, mine.signal)
       const page = new DOMParser().parseFromString(await response.text(), 'text/html')
-      if (!page.querySelector('#main')) throw new Error('not one of our pages')
-      show(page, response.url)
+      const fresh = page.querySelector('#main')
+      if (!fresh) throw new Error('not one of our pages')
+      // A page of a fault with no form in it would take away what was typed.
+      if (response.ok || fresh.querySelector('form')) show(page, response.url)
+      else say(form, `${fresh.querySelector('h1')?.textContent ?? 'This was not answered'}. What you typed is still here.`)
     } catch {
       if (running === mine) say(form, 'The server could not be reached. What you typed is still here: try again in a moment.')
     } finally {

@@ -16,10 +16,18 @@ export interface Cited {
 
 const rowsOf = (sources: readonly AnswerSource[]): SourceRow[] => sources.filter(isWork).map(({ id }) => findSource(id)!)
 
-function footnote({ question, answer, address, sources }: Cited): string {
-  const after = rowsOf(sources).map(({ custom }) => custom.short)
-  return `${question}: ${answer}. Pottle, tables ${dataset}, ${address}${after.length > 0 ? `; after ${after.join('; ')}` : ''}.`
+/** More works than this make a list, not a footnote. */
+const mostInFootnote = 8
+
+/** What an answer rests on, as a footnote ends. */
+function restsOn(works: readonly SourceRow[]): string {
+  if (works.length === 0) return ''
+  if (works.length > mostInFootnote) return `; after the ${works.length} works that it names`
+  return `; after ${works.map(({ custom }) => custom.short).join('; ')}`
 }
+
+const footnote = ({ question, answer, address, sources }: Cited): string =>
+  `${question}: ${answer}. Pottle, tables ${dataset}, ${address}${restsOn(rowsOf(sources))}.`
 
 function bibliography({ question, answer, address, sources }: Cited, style: Style): string {
   const own = referToAnswer(`${question}: ${answer.split(';')[0]}`, address, style)

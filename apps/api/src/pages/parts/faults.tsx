@@ -9,7 +9,7 @@ interface Piece {
 }
 
 /** Cuts what was typed at the words that were not understood, so that every character of it is shown. */
-export function piecesOf(phrase: string, unread: readonly string[]): readonly Piece[] {
+function piecesOf(phrase: string, unread: readonly string[]): readonly Piece[] {
   const pieces: Piece[] = []
   let at = 0
   for (const word of unread) {

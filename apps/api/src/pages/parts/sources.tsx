@@ -2,7 +2,7 @@ import type { Checked } from '@pottle/core'
 import { type AnswerSource, type Grade, sources } from '@pottle/core'
 
 /** What a grade promises. */
-export const gradeWords: Readonly<Record<Grade, string>> = {
+const gradeWords: Readonly<Record<Grade, string>> = {
   statute: 'by statute',
   standard: 'by a standard',
   measured: 'as measured',
@@ -12,7 +12,7 @@ export const gradeWords: Readonly<Record<Grade, string>> = {
   judgement: 'our judgement',
 }
 
-export const checkedWords: Readonly<Record<Checked, string>> = {
+const checkedWords: Readonly<Record<Checked, string>> = {
   read: 'read in the source',
   memory: 'from memory, not looked up',
   none: '',
@@ -34,7 +34,7 @@ export function sourceOf(text: string): string | undefined {
 }
 
 /** A footnote form, linked to its source. */
-export function ShortSource({ text }: { text: string }) {
+function ShortSource({ text }: { text: string }) {
   const id = sourceOf(text)
   return id ? <a href={sourceAddress(id)}>{text}</a> : <span>{text}</span>
 }

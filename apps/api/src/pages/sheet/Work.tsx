@@ -46,7 +46,7 @@ export function Order({ sheet }: { sheet: Sheet }) {
             {lines.length > 0 && (
               <span class="quiet small">
                 {' '}
-                {lines.length === 1 ? 'line' : 'lines'} {lines.join(', ')}
+                {lines.length === 1 ? 'line' : 'lines'}&nbsp;{lines.join(', ')}
               </span>
             )}
           </li>

@@ -23,7 +23,7 @@ function linesOf(asked: Asked): Plan['fixed'] {
 }
 
 /** What the form asks of the library. */
-export function optionsOf(asked: Asked): SheetOptions {
+function optionsOf(asked: Asked): SheetOptions {
   const { year, place, title, scale, guests, units, oven } = asked
   return {
     year,

@@ -17,6 +17,7 @@ button {
 button:hover { background: var(--paper); color: var(--ink); }
 button.copy { min-height: 2rem; padding: 0.1rem 0.8rem; font-size: 0.84rem; background: none; color: var(--ink); border: 1px solid var(--ink); }
 button.copy:hover { background: var(--ink); color: var(--paper); }
+legend { padding: 0; font-size: 1.1rem; }
 fieldset { border: 0; padding: 0; display: grid; gap: 0.5rem; min-width: 0; }
 details .row + .row { margin-top: 1rem; }
 details > .hint { margin-bottom: 0.5rem; }
@@ -27,11 +28,13 @@ details > .hint { margin-bottom: 0.5rem; }
 form.ask .row { grid-template-columns: minmax(5.5rem, 1fr) minmax(9rem, 1.6fr); }
 form.ask .row .press { grid-column: 1 / -1; }
 form.ask .row .press button { width: 100%; }
+.row .field:has(:is([name="dish"], [name="units"], [name="oven"])) { grid-column: 1 / -1; }
 .row.loaf-of .field:has([name="place"]) { grid-column: 1 / -1; }
 @media (min-width: 46rem) {
   form.ask .row { grid-template-columns: minmax(8rem, 1fr) minmax(11rem, 1.6fr) auto; }
   form.ask .row .press { grid-column: auto; align-self: start; padding-top: 1.75rem; }
   form.ask .row .press button { width: auto; min-width: 11rem; }
+  .row .field:has(:is([name="dish"], [name="units"], [name="oven"])) { grid-column: auto; }
   .row.loaf-of .field:has([name="place"]) { grid-column: auto; }
   .row.loaf-of { grid-template-columns: repeat(2, minmax(0, 1.2fr)) repeat(2, minmax(0, 0.7fr)) minmax(12rem, 1.7fr); }
   .row.receipt-of { grid-template-columns: minmax(11rem, 2fr) minmax(8rem, 1fr) minmax(11rem, 1.6fr); }
