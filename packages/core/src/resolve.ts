@@ -12,6 +12,8 @@ import type { Citation, Quantity } from './tables/index.js'
 /** A sense with its band, for one of the measure; the phrase's number scales it. */
 export interface ResolvedSense {
   readonly sense: Sense
+  /** To four digits, as it is told. */
+  readonly likelihood: number
   readonly band: Band
   readonly steps: readonly AnswerStep[]
 }
@@ -70,6 +72,7 @@ function work(reading: Reading, { setting, coverage, quantity, standard }: Check
     assessment,
     senses: assessment.senses.map((sense, i) => ({
       sense,
+      likelihood: Number(sense.likelihood.toFixed(4)),
       band: bandOf(weighted[i]!.value, coverage),
       steps: sense.steps.map(tellStep),
     })),
