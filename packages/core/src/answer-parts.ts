@@ -4,9 +4,9 @@ import { citeFull } from './cite/index.js'
 import { inModernUnits, type ModernValue } from './modern/index.js'
 import type { CheckedOptions } from './options.js'
 import type { Reading } from './reading/index.js'
-import { numberOf, type Resolved } from './resolve.js'
+import { numberOf, type Other, type Resolved } from './resolved.js'
 import type { Sense } from './senses/index.js'
-import { baseUnits, type Citation, exactRatio, findSource, type Quantity } from './tables/index.js'
+import { baseUnits, type Citation, exactRatio, findSource } from './tables/index.js'
 
 const ratios = new WeakMap<Sense, ReturnType<typeof exactRatio>>()
 
@@ -46,16 +46,8 @@ export function referenceTo({ id }: Citation): AnswerSource {
   return reference
 }
 
-/** The other of mass and volume. */
-export type Other = { readonly quantity: Quantity; readonly band: Band }
-
 /** Units of the value's own quantity, of the other one where a density gives it, and of the kind's own; only the one asked for where one was. */
-export function modernValues(
-  { assessment }: Resolved,
-  checked: CheckedOptions,
-  band: Band,
-  other: Other | undefined,
-): readonly ModernValue[] {
+export function modernValues({ assessment }: Resolved, checked: CheckedOptions, band: Band, other: Other | null): readonly ModernValue[] {
   const { kind, question, quantity } = assessment
   const all = [
     ...inModernUnits(quantity, band),

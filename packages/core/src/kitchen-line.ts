@@ -1,5 +1,6 @@
 import type { Band } from './bands/index.js'
 import type { ModernValue } from './modern/index.js'
+import type { Other } from './resolved.js'
 import type { Quantity } from './tables/index.js'
 
 /** The units that the line names, by quantity and size: metric first. */
@@ -19,12 +20,7 @@ const shopEggs = ['egg-us-large', 'egg-eu-m']
  * The answer in a line of kitchen language: *about 1.9 litres, 8 US cups*. The other quantity follows where a density gives it, *about
  * 950 ml, 4 US cups; 960 g*, and the eggs to crack where there are eggs.
  */
-export function kitchenLine(
-  quantity: Quantity,
-  band: Band,
-  modern: readonly ModernValue[],
-  other?: { quantity: Quantity; band: Band },
-): string {
+export function kitchenLine(quantity: Quantity, band: Band, modern: readonly ModernValue[], other: Other | null): string {
   const about = band.high > band.low ? 'about ' : ''
   // Where the caller asked for one unit, that is the line.
   if (modern.length === 1) return `${about}${modern[0]!.text}`

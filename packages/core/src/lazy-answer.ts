@@ -1,12 +1,13 @@
 import type { Answer, AnswerCaution, AnswerData, AnswerSense, AnswerSource, Value } from './answer.js'
-import { answerSenses, modernValues, type Other, referenceTo } from './answer-parts.js'
+import { answerSenses, modernValues, referenceTo } from './answer-parts.js'
 import { type Band, scaleBand } from './bands/index.js'
 import { kitchenLine } from './kitchen-line.js'
 import type { ModernValue } from './modern/index.js'
 import { notesOn } from './notes.js'
 import type { CheckedOptions } from './options.js'
 import type { Reading } from './reading/index.js'
-import { numberOf, type Resolved, resolve } from './resolve.js'
+import { resolve } from './resolve.js'
+import { numberOf, type Other, type Resolved } from './resolved.js'
 import { baseUnits, dataset } from './tables/index.js'
 
 /**
@@ -89,7 +90,7 @@ export class LazyAnswer implements Answer {
     return this.#resolved.scales ? scaleBand(band, numberOf(this.#read.amount).base) : band
   }
 
-  #other(): Other | undefined {
+  #other(): Other | null {
     const { other } = this.#resolved
     return other && { quantity: other.quantity, band: this.#scaled(other.band) }
   }

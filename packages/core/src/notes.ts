@@ -1,5 +1,5 @@
 import { type Band, mixtureBand } from './bands/index.js'
-import type { Resolved } from './resolve.js'
+import type { Resolved } from './resolved.js'
 import { misprintsOf } from './senses/index.js'
 import type { Setting } from './setting.js'
 

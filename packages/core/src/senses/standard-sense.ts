@@ -13,6 +13,7 @@ import {
   type StandardRow,
   type ToleranceRow,
   tolerances,
+  type UsageRow,
 } from '../tables/index.js'
 import type { Candidate } from './candidate.js'
 import type { Question, Sense } from './sense.js'
@@ -32,34 +33,12 @@ function definition(standard: StandardRow): Step {
   return { text: standard.label, factor, grade: standard.grade, checked: standard.checked, sources: standard.source }
 }
 
-function stepsOf(measure: MeasureRow, { row, standard, use }: Candidate, tolerance: ToleranceRow | undefined): Step[] {
-  const steps: Step[] = [
-    { text: `one ${measure.label} is ${row.label}`, factor: row.ratio, grade: row.grade, checked: row.checked, sources: row.source },
-    definition(standard),
-  ]
-  if (use)
-    steps.push({
-      text: use.reason,
-      factor: `weight ${use.weights[standard.id] ?? 0}`,
-      grade: use.grade,
-      checked: use.checked,
-      sources: use.source,
-    })
-  if (tolerance) {
-    const { low, high } = tolerance.factor
-    steps.push({
-      text: tolerance.note ?? 'how far measures in use strayed',
-      factor: `${low} to ${high}`,
-      grade: tolerance.grade,
-      checked: tolerance.checked,
-      sources: tolerance.source,
-    })
-  }
-  return steps
+function toleranceStep({ factor: { low, high }, note, grade, checked, source }: ToleranceRow): Step {
+  return { text: note ?? 'how far measures in use strayed', factor: `${low} to ${high}`, grade, checked, sources: source }
 }
 
 /** One of the measure in base units: ratio x standard, the standard's own doubt where it was not one figure, and the trade's tolerance. */
-function expressionOf({ row, standard }: Candidate, tolerance: ToleranceRow | undefined): Expression {
+function expressionOf(row: SenseRow, standard: StandardRow, tolerance: ToleranceRow | undefined): Expression {
   const ratio = exactRatio(row.ratio)
   const base = exactValue(standard.value).value
   const unknowns = tolerance ? [unknown(`tolerance:${tolerance.id}:${standard.id}`, spread(tolerance.factor))] : []
@@ -69,19 +48,50 @@ function expressionOf({ row, standard }: Candidate, tolerance: ToleranceRow | un
   return product(ratio.toNumber(), definitionDoubt, ...unknowns)
 }
 
+/** What a row by a standard comes to, whoever asks. */
+interface Grounds extends Pick<Sense, 'label' | 'quantity' | 'value' | 'exact'> {
+  readonly steps: readonly [row: Step, standard: Step]
+  readonly tolerance: readonly Step[]
+}
+
+function work(measure: MeasureRow, row: SenseRow, standard: StandardRow, tolerance: ToleranceRow | undefined): Grounds {
+  const { quantity, value } = exactValue(standard.value)
+  const { label, ratio, grade, checked, source: sources } = row
+  return {
+    label: labelOf(row, standard),
+    quantity,
+    value: expressionOf(row, standard, tolerance),
+    ...(standard.ends ? {} : { exact: exactRatio(ratio).times(value).toSignificantDigits(15).toString() }),
+    steps: [{ text: `one ${measure.label} is ${label}`, factor: ratio, grade, checked, sources }, definition(standard)],
+    tolerance: tolerance ? [toleranceStep(tolerance)] : [],
+  }
+}
+
+const known = new WeakMap<SenseRow, Map<string, Grounds>>()
+
+/** The same for every question, so that it is worked out once; the tables hold some hundreds of such pairs. */
+function groundsOf(measure: MeasureRow, { row, standard }: Candidate, tolerance: ToleranceRow | undefined): Grounds {
+  const ofRow = known.get(row) ?? new Map<string, Grounds>()
+  known.set(row, ofRow)
+  const key = `${standard.id} ${tolerance?.id}`
+  const grounds = ofRow.get(key) ?? work(measure, row, standard, tolerance)
+  ofRow.set(key, grounds)
+  return grounds
+}
+
+function useStep({ weights, reason, grade, checked, source }: UsageRow, standard: StandardRow): Step {
+  return { text: reason, factor: `weight ${weights[standard.id] ?? 0}`, grade, checked, sources: source }
+}
+
 /** The sense that a candidate comes to. */
 export function senseBy(question: Question, measure: MeasureRow, candidate: Candidate): Sense {
-  const { id, row, standard } = candidate
-  const tolerance = toleranceOf(measure, question)
-  const { quantity, value } = exactValue(standard.value)
+  const { id, standard, use, weight } = candidate
+  const { steps, tolerance, ...grounds } = groundsOf(measure, candidate, toleranceOf(measure, question))
   return {
     id,
-    label: labelOf(row, standard),
-    likelihood: candidate.weight,
-    quantity,
-    value: expressionOf(candidate, tolerance),
-    ...(standard.ends ? {} : { exact: exactRatio(row.ratio).times(value).toSignificantDigits(15).toString() }),
-    steps: stepsOf(measure, candidate, tolerance),
+    likelihood: weight,
+    ...grounds,
+    steps: [...steps, ...(use ? [useStep(use, standard)] : []), ...tolerance],
     choice: standard.family,
     standard: standard.id,
   }

@@ -1,7 +1,7 @@
 import { constant, type Expression, rectangle, times, unknown } from '../bands/index.js'
 import { noAnswer, PottleError } from '../error.js'
 import type { Found, Range, Reading } from '../reading/index.js'
-import { numberOf } from '../resolve.js'
+import { numberOf } from '../resolved.js'
 import { goodFor, isFixed, type Ruled, sensesFor, type Workshop } from './chosen.js'
 import { type Kernel, kernelOf } from './kernel.js'
 import type { Settled } from './references.js'
