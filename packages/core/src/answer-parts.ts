@@ -4,34 +4,24 @@ import { citeFull } from './cite/index.js'
 import { inModernUnits, type ModernValue } from './modern/index.js'
 import type { CheckedOptions } from './options.js'
 import type { Reading } from './reading/index.js'
-import { numberOf, type Other, type Resolved } from './resolved.js'
-import type { Sense } from './senses/index.js'
-import { baseUnits, type Citation, exactRatio, findSource } from './tables/index.js'
-
-const ratios = new WeakMap<Sense, ReturnType<typeof exactRatio>>()
-
-/** The digits of a sense as a number to reckon with, read once: phrases of the same measure share their senses. */
-function ratioOf(sense: Sense, exact: string): ReturnType<typeof exactRatio> {
-  const known = ratios.get(sense) ?? exactRatio(exact)
-  ratios.set(sense, known)
-  return known
-}
+import { numberOf, type Other, type Resolved, type ResolvedSense } from './resolved.js'
+import { baseUnits, type Citation, findSource } from './tables/index.js'
 
 /** All the digits of a sense, where neither it nor the phrase's number leaves a doubt. */
-function exactDigits(sense: Sense, scales: boolean, base: number, ratio: number): string | null {
-  if (sense.exact === undefined || (scales && ratio > 1)) return null
-  if (!scales || base === 1) return sense.exact
-  return ratioOf(sense, sense.exact).times(base).toSignificantDigits(15).toString()
+function exactDigits({ sense, exact }: ResolvedSense, scales: boolean, base: number, ratio: number): string | null {
+  if (sense.exact === undefined || exact === undefined || (scales && ratio > 1)) return null
+  return scales && base !== 1 ? exact.times(base) : sense.exact
 }
 
 /** The senses for the phrase's whole amount. */
 export function answerSenses({ senses, scales, assessment }: Resolved, reading: Reading): readonly AnswerSense[] {
   const { base, ratio } = numberOf(reading.amount)
   const unit = baseUnits[assessment.quantity]
-  return senses.map(({ sense, likelihood, band, steps }) => {
+  return senses.map((resolved) => {
+    const { sense, likelihood, band, steps } = resolved
     const { id, label } = sense
     const { low, best, high } = scales ? scaleBand(band, base) : band
-    return { id, label, likelihood, unit, low, best, high, exact: exactDigits(sense, scales, base, ratio), steps }
+    return { id, label, likelihood, unit, low, best, high, exact: exactDigits(resolved, scales, base, ratio), steps }
   })
 }
 

@@ -7,7 +7,7 @@ import { noAnswer } from './error.js'
 import type { CheckedOptions } from './options.js'
 import type { Range, Reading } from './reading/index.js'
 import { inQuantity, type Sense } from './senses/index.js'
-import type { Citation, Quantity } from './tables/index.js'
+import { type Citation, ExactNumber, type Quantity } from './tables/index.js'
 
 /** A sense with its band, for one of the measure; the phrase's number scales it. */
 export interface ResolvedSense {
@@ -15,6 +15,7 @@ export interface ResolvedSense {
   /** To four digits, as it is told. */
   readonly likelihood: number
   readonly band: Band
+  readonly exact: ExactNumber | undefined
   readonly steps: readonly AnswerStep[]
 }
 
@@ -73,6 +74,7 @@ export class Resolved {
       sense,
       likelihood: Number(sense.likelihood.toFixed(4)),
       band: bandOf(this.#spanned(sense), this.#coverage),
+      exact: sense.exact === undefined ? undefined : new ExactNumber(sense.exact),
       steps: sense.steps.map(tellStep),
     }))
     return this.#senses

@@ -48,3 +48,39 @@ export function exactValue(text: string): ExactValue {
   if (!ratio || !unit) throw new RangeError(`not a value with a unit: ${text}`)
   return { quantity: unit.quantity, value: exactRatio(ratio).times(unit.base) }
 }
+
+/**
+ * An exact number, made ready to be multiplied by many.
+ *
+ * Two integers whose product has no more than fifteen digits multiply exactly as doubles, and a double over a power of ten prints those digits: so
+ * most products need no decimals of arbitrary length.
+ */
+export class ExactNumber {
+  readonly #text: string
+  readonly #digits: number
+  /** How many of the last digit make one; an exact double. */
+  readonly #parts: number
+
+  /** @param text a ratio as `exactRatio` reads it */
+  constructor(text: string) {
+    const point = text.indexOf('.')
+    const places = point < 0 ? 0 : text.length - point - 1
+    this.#text = text
+    this.#digits = places <= 15 ? Number(text.replace('.', '')) : Number.NaN
+    this.#parts = Number(`1e${places}`)
+  }
+
+  /**
+   * The product as text, to fifteen digits.
+   *
+   * @example new ExactNumber('1892.705892').times(1.5)   // '2839.058838'
+   */
+  times(by: number): string {
+    const parts = Number.isInteger(by) ? 1 : 1000
+    const count = Math.round(by * parts)
+    const product = this.#digits * count
+    const isExact = Number.isInteger(product) && product < 1e15 && count / parts === by
+    if (isExact) return String(product / (this.#parts * parts))
+    return exactRatio(this.#text).times(by).toSignificantDigits(15).toString()
+  }
+}

@@ -4,7 +4,7 @@
  * @module @pottle/core/tables
  */
 export { baseUnits } from './base-units.js'
-export { type ExactValue, exactRatio, exactValue } from './exact.js'
+export { ExactNumber, type ExactValue, exactRatio, exactValue } from './exact.js'
 export { findGood } from './find-good.js'
 export { findMeasure } from './find-measure.js'
 export { findSource } from './find-source.js'
