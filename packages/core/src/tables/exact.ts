@@ -54,6 +54,8 @@ export function exactValue(text: string): ExactValue {
  *
  * Two integers whose product has no more than fifteen digits multiply exactly as doubles, and a double over a power of ten prints those digits: so
  * most products need no decimals of arbitrary length.
+ *
+ * @example new ExactNumber('1892.705892').times(1.5)   // '2839.058838'
  */
 export class ExactNumber {
   readonly #text: string
@@ -70,11 +72,7 @@ export class ExactNumber {
     this.#parts = Number(`1e${places}`)
   }
 
-  /**
-   * The product as text, to fifteen digits.
-   *
-   * @example new ExactNumber('1892.705892').times(1.5)   // '2839.058838'
-   */
+  /** The product as text, to fifteen digits. */
   times(by: number): string {
     const parts = Number.isInteger(by) ? 1 : 1000
     const count = Math.round(by * parts)
