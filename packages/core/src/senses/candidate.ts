@@ -38,6 +38,11 @@ function suits(row: SenseRow, thing: readonly string[]): boolean {
   return !row.things || thing.length === 0 || row.things.some((name) => thing.includes(name))
 }
 
+/** A sense confined to some things that says no more than the general one does. */
+function repeats({ row }: Candidate, all: readonly Candidate[]): boolean {
+  return row.things !== undefined && all.some(({ row: other }) => !other.things && other.of === row.of && other.ratio === row.ratio)
+}
+
 /** Every sense of a measure at one moment, unweighted rows included with weight 0. */
 function candidatesAt(measure: MeasureRow, use: Use): Candidate[] {
   const found: Candidate[] = []
@@ -52,7 +57,7 @@ function candidatesAt(measure: MeasureRow, use: Use): Candidate[] {
   }
   // A sense confined to the thing that was named (a firkin of butter) speaks before those of things in general.
   const narrow = use.thing.length > 0 ? found.filter(({ row }) => row.things) : []
-  return narrow.length > 0 ? narrow : found
+  return narrow.length > 0 ? narrow : found.filter((one) => !repeats(one, found))
 }
 
 /** Where usage rules out all that is left, the rows' own likelihoods decide. */
