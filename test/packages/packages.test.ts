@@ -160,6 +160,11 @@ describe('the same program', () => {
     answer = (await run(process.execPath, [main])).stdout.trim()
   })
 
+  test('may import the elements where there is no page, as a site does that is made on a server', async () => {
+    const both = "await import('@pottle/embed')\nawait import('@pottle/embed/offline')\nconsole.log('imported')\n"
+    expect((await run(process.execPath, [project.write('server.mjs', both)])).stdout).toBe('imported\n')
+  })
+
   test('answers in Node', () => {
     expect(JSON.parse(answer)).toHaveLength(7)
     expect(answer).toContain('half a wine gallon')

@@ -117,6 +117,8 @@ function elementFor(kind: Kind, oracle: Oracle, style: CSSStyleSheet): CustomEle
  * @throws TypeError in a browser that makes no sheet of style by script: it then knows no element, and the page stays as it was written
  */
 export function defineElements(oracle: Oracle): void {
+  // A site that is made on a server imports its modules there as well, where there is no page to define anything for.
+  if (typeof customElements === 'undefined') return
   const style = makeSheet()
   for (const kind of ['measure', 'heat', 'loaf'] as const) {
     const name = `pottle-${kind}`
