@@ -1,6 +1,6 @@
 /** The packages as npm would publish them. */
 import { execFileSync } from 'node:child_process'
-import { mkdtempSync } from 'node:fs'
+import { existsSync, mkdtempSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -40,6 +40,7 @@ export function npm(folder: string, ...args: readonly string[]): string {
 
 /** Packs what the build has made, into a folder for temporary files. */
 export function packAll(): ReadonlyMap<PackageName, Tarball> {
+  if (!existsSync(join(root, 'packages/core/dist/index.js'))) throw new Error('packages are made of what was built: run npm run build')
   const folder = mkdtempSync(join(tmpdir(), 'pottle-tarballs-'))
   const said = npm(root, 'pack', '--json', '--pack-destination', folder, ...names.flatMap((name) => ['-w', name]))
   return new Map(
