@@ -101,4 +101,5 @@ export const everyPage: readonly (readonly [name: string, path: string])[] = [
   ['all sources', '/sources'],
   ['one source', '/sources/digby-1669'],
   ['what is unsure', '/unsure'],
+  ['what is unsure of vessels', '/unsure/vessels'],
 ]

@@ -39,8 +39,11 @@ describe('the list of what is unsure', () => {
     }
   })
 
-  test('is on the page for readers, figure by figure', async () => {
-    const { body } = await ask('/unsure')
-    expect(String(body).match(/Row <code>/g)).toHaveLength(list.length)
+  test('is on the pages for readers, figure by figure', async () => {
+    const front = String((await ask('/unsure')).body)
+    const addresses = [...front.matchAll(/href="(\/unsure\/[a-z-]+)"/g)].map(([, address]) => address!)
+    const pages = [front, ...(await Promise.all(addresses.map(async (address) => String((await ask(address)).body))))]
+    expect(pages.reduce((sum, page) => sum + page.split('Row <code>').length - 1, 0)).toBe(list.length)
+    expect((await ask('/unsure/nothing')).status).toBe(404)
   })
 })

@@ -5,7 +5,7 @@ import { homePage } from './home/index.js'
 import { measurePage } from './measure/index.js'
 import { loafPage, ovenPage } from './pictures/index.js'
 import { sheetPage } from './sheet/index.js'
-import { contentsPage, heatPages, shelfPages, sourcePages, unsurePage } from './tables/index.js'
+import { contentsPage, heatPages, shelfPages, sourcePages, unsurePages } from './tables/index.js'
 
 /** The pages for people. */
 export const pages: Hono = new Hono()
@@ -21,6 +21,6 @@ for (const part of [
   shelfPages,
   heatPages,
   sourcePages,
-  unsurePage,
+  unsurePages,
 ])
   pages.route('/', part)

@@ -1,6 +1,7 @@
 import { citeShort, listUnsure, type UnsureFigure } from '@pottle/core'
 import { Hono } from 'hono'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
+import { NotFound } from '../parts/NotFound.js'
 import { placeLabel } from '../parts/places.js'
 import { isWork } from '../parts/references.js'
 import { sayGrade, sourceAddress } from '../parts/sources.js'
@@ -48,6 +49,18 @@ function Figures({ list }: { list: readonly UnsureFigure[] }) {
   )
 }
 
+function Tables({ list }: { list: readonly UnsureFigure[] }) {
+  return (
+    <ul class="contents">
+      {tablesOf(list).map((table) => (
+        <li>
+          <a href={`${at}/${table}`}>{nameOf(table)}</a> <span>{list.filter((figure) => figure.table === table).length}</span>
+        </li>
+      ))}
+    </ul>
+  )
+}
+
 function List() {
   const figures = listUnsure()
   const recalled = figures.filter(isRecalled)
@@ -61,28 +74,38 @@ function List() {
           judgement. If you can find one of them in a source, or measure it, send us the figure, the source and the page: nothing helps
           more.
         </p>
-        <ul class="jump">
-          {tablesOf(judged).map((table) => (
-            <li>
-              <a href={`#${table}`}>{nameOf(table)}</a>
-            </li>
-          ))}
-        </ul>
       </div>
+      <Entry title="Practice and judgement" about={<p>Table by table.</p>}>
+        <Tables list={judged} />
+      </Entry>
       {recalled.length > 0 && (
         <Entry title="To be looked up" about={<p>Recalled from the sources named.</p>}>
           <Figures list={recalled} />
         </Entry>
       )}
-      {tablesOf(judged).map((table) => (
-        <Entry title={nameOf(table)} id={table}>
-          <Figures list={judged.filter((figure) => figure.table === table)} />
-        </Entry>
-      ))}
     </Page>
   )
 }
 
-/** `GET /unsure` */
-export const unsurePage: Hono = new Hono()
-unsurePage.get(at, (context) => respondWithPage(context, <List />))
+function Table({ table, list }: { table: string; list: readonly UnsureFigure[] }) {
+  return (
+    <Page title={`What is unsure of ${nameOf(table)}`} at={at}>
+      <Entry lead title={capital(nameOf(table))} about={<p>What rests on common practice or on our judgement.</p>}>
+        <Figures list={list} />
+        <p>
+          <a href={at}>All that is unsure</a>
+        </p>
+      </Entry>
+    </Page>
+  )
+}
+
+/** `GET /unsure`, `GET /unsure/goods` */
+export const unsurePages: Hono = new Hono()
+unsurePages.get(at, (context) => respondWithPage(context, <List />))
+unsurePages.get(`${at}/:table`, (context) => {
+  const table = context.req.param('table')
+  const list = listUnsure().filter((figure) => figure.table === table && !isRecalled(figure))
+  if (list.length === 0) return respondWithPage(context, <NotFound what="list" name={table} list="What is unsure" at={at} />, 404)
+  return respondWithPage(context, <Table table={table} list={list} />)
+})
