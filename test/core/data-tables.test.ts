@@ -3,6 +3,7 @@ import { exactRatio, exactValue, findStandard, measures, places, sources, standa
 import { describe, expect, test } from 'vitest'
 import { describeTables } from '../../data/tools/describe.mjs'
 import { findFaults } from '../../data/tools/faults.mjs'
+import { tables as everyTable } from '../../data/tools/tables.mjs'
 
 const read = (name: string) => JSON.parse(readFileSync(new URL(`../../data/${name}.json`, import.meta.url), 'utf8'))
 const tables = { places, standards, measures, usage, tolerances, sources, goods: read('goods') }
@@ -66,5 +67,15 @@ describe('the tables of weights, capacities and counts', () => {
       (family) => standardsOf(family).length > 1 && measures.some((row) => row.senses.some(({ of }) => of === family)),
     )
     for (const family of several) expect(weighed.has(family), family).toBe(true)
+  })
+
+  test('cite every source that is listed', () => {
+    const cited = new Set<string>()
+    for (const name of Object.keys(everyTable).filter((table) => table !== 'sources'))
+      JSON.stringify(read(name), (_, value) => {
+        for (const one of value?.source ? [value.source].flat() : []) cited.add(typeof one === 'string' ? one : one.id)
+        return value
+      })
+    expect(sources.map(({ id }) => id).filter((id) => !cited.has(id))).toEqual([])
   })
 })
