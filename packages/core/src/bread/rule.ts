@@ -1,6 +1,7 @@
 import { triangle, type Unknown, unknown } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
 import { noAnswer } from '../error.js'
+import { once } from '../once.js'
 import {
   type AssizeRegimeRow,
   type AssizeRuleRow,
@@ -53,7 +54,7 @@ function ruleOf(row: AssizeRuleRow): Rule {
   }
 }
 
-const rules = new Map(assizeRules.map((row) => [row.id, ruleOf(row)]))
+const rules = once(() => new Map(assizeRules.map((row) => [row.id, ruleOf(row)])))
 
 /**
  * The rule for a kind of bread in a year and place.
@@ -62,7 +63,7 @@ const rules = new Map(assizeRules.map((row) => [row.id, ruleOf(row)]))
  */
 export function ruleFor(kind: LoafKindRow, year: number, places: readonly string[]): Rule {
   const regime = regimeIn(year, places)
-  const rule = rules.get(`${regime.id}.${kind.as ?? kind.id}`)
+  const rule = rules().get(`${regime.id}.${kind.as ?? kind.id}`)
   if (!rule) throw noAnswer('kind', `no rule is known for ${kind.label} in ${year}`)
   return rule
 }

@@ -1,5 +1,6 @@
 import type { Step } from '../cite/index.js'
 import { noAnswer } from '../error.js'
+import { once } from '../once.js'
 import { exactRatio, inYears, type WheatPriceRow, type WheatSeriesRow, wheatPrices, wheatSeries } from '../tables/index.js'
 import { show } from './show.js'
 
@@ -24,16 +25,18 @@ interface Stated {
   readonly row: WheatPriceRow
 }
 
-const stated = new Map<string, Stated>()
-for (const row of wheatPrices) {
-  for (const [i, shillings] of row.shillings.entries()) stated.set(`${row.series} ${row.years[0] + i}`, { shillings, row })
-}
+const stated = once(
+  () =>
+    new Map<string, Stated>(
+      wheatPrices.flatMap((row) => row.shillings.map((shillings, i) => [`${row.series} ${row.years[0] + i}`, { shillings, row }])),
+    ),
+)
 
 /** The price by the calendar: as stated, or out of the two harvests that a calendar year eats. */
 function priceInCalendar(series: WheatSeriesRow, year: number): { shillings: number; rows: readonly WheatPriceRow[] } {
-  const own = stated.get(`${series.prices} ${year}`)!
+  const own = stated().get(`${series.prices} ${year}`)!
   if (!series.harvest) return { shillings: own.shillings, rows: [own.row] }
-  const before = stated.get(`${series.prices} ${year - 1}`)!
+  const before = stated().get(`${series.prices} ${year - 1}`)!
   const share = exactRatio(series.harvest).toNumber()
   const rows = own.row === before.row ? [own.row] : [before.row, own.row]
   return { shillings: share * before.shillings + (1 - share) * own.shillings, rows }

@@ -1,4 +1,5 @@
 import { badOption, requireFields, requireWord } from '../error.js'
+import { once } from '../once.js'
 import { type CautionRow, cautions } from '../tables/index.js'
 import { Keys } from './find.js'
 import { deedKey, deedWords, nounKey, nounWords } from './fold.js'
@@ -29,14 +30,16 @@ interface Touched {
 }
 
 /** The rows with their nouns and deeds as keys, once for all questions. */
-const keyed = cautions.map((row) => ({
-  row,
-  things: (row.touches.things ?? []).map(nounKey),
-  deeds: (row.touches.methods ?? []).map(deedKey),
-}))
+const keyed = once(() =>
+  cautions.map((row) => ({
+    row,
+    things: (row.touches.things ?? []).map(nounKey),
+    deeds: (row.touches.methods ?? []).map(deedKey),
+  })),
+)
 
-const nouns = new Keys(nounKeys)
-const spokenDeeds = new Keys([...keyed.flatMap(({ deeds }) => deeds), ...spokenHeats.keys()])
+const nouns = once(() => new Keys(nounKeys()))
+const spokenDeeds = once(() => new Keys([...keyed().flatMap(({ deeds }) => deeds), ...spokenHeats().keys()]))
 
 function touchedBy(question: CautionQuestion): Touched {
   const touched: Touched = { things: new Set(), classes: new Set(), deeds: new Set(), heats: new Set() }
@@ -52,14 +55,15 @@ function touchedBy(question: CautionQuestion): Touched {
   for (const method of question.methods ?? []) touched.deeds.add(deedKey(method))
   const heat = question.heat === undefined ? undefined : nameHeat(question.heat)
   if (heat) touched.heats.add(heat)
-  const words = deedWords(question.text ?? '')
-  for (const noun of nouns.longest(nounWords(words))) {
+  if (!question.text) return touched
+  const words = deedWords(question.text)
+  for (const noun of nouns().longest(nounWords(words))) {
     const named = nameKey(noun)
     add(named.things, named.classes)
   }
-  for (const deed of spokenDeeds.all(words)) {
+  for (const deed of spokenDeeds().all(words)) {
     touched.deeds.add(deed)
-    const spoken = spokenHeats.get(deed)
+    const spoken = spokenHeats().get(deed)
     if (spoken) touched.heats.add(spoken)
   }
   return touched
@@ -70,7 +74,7 @@ function met(asked: readonly string[], there: ReadonlySet<string>): boolean {
   return asked.length === 0 || asked.some((one) => there.has(one))
 }
 
-function isTouched({ row, things, deeds }: (typeof keyed)[number], touched: Touched): boolean {
+function isTouched({ row, things, deeds }: ReturnType<typeof keyed>[number], touched: Touched): boolean {
   const { classes = [], heats = [], eggs } = row.touches
   const asksWhat = things.length + classes.length > 0
   const what = !asksWhat || things.some((one) => touched.things.has(one)) || classes.some((one) => touched.classes.has(one))
@@ -92,5 +96,7 @@ export function cautionsFor(question: CautionQuestion): readonly Caution[] {
   if (!Array.isArray(methods)) throw badOption('methods', 'give a list of words')
   for (const word of [...things, ...methods, question.text ?? '', question.heat ?? '']) requireWord('question', word)
   const touched = touchedBy(question)
-  return keyed.filter((one) => isTouched(one, touched)).map(({ row }) => row)
+  return keyed()
+    .filter((one) => isTouched(one, touched))
+    .map(({ row }) => row)
 }

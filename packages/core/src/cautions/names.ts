@@ -1,3 +1,4 @@
+import { once } from '../once.js'
 import {
   byName,
   cautions,
@@ -20,12 +21,9 @@ export interface Named {
 
 const byOwnName = byName(goods, nounKey)
 /** Eggs of any bird are eggs, unless they are a good of their own. */
-const goodsByKey = new Map([
-  ...eggs.flatMap(({ names }) => names.map((name) => [nounKey(name), byOwnName.get('egg')!] as const)),
-  ...byOwnName,
-])
-
-const plain = cautions.flatMap((row) => row.touches.things ?? []).map(nounKey)
+const goodsByKey = once(
+  () => new Map([...eggs.flatMap(({ names }) => names.map((name) => [nounKey(name), byOwnName().get('egg')!] as const)), ...byOwnName()]),
+)
 
 function namedBy(key: string, good: GoodRow | undefined): Named {
   return { things: good ? [key, nounKey(good.id)] : [key], classes: good?.classes ?? [] }
@@ -35,19 +33,25 @@ function namedBy(key: string, good: GoodRow | undefined): Named {
 export function nameThing(name: string): Named {
   const key = nounKey(name)
   const last = key.slice(key.lastIndexOf(' ') + 1)
-  return namedBy(key, goodsByKey.get(key) ?? findGood(name) ?? goodsByKey.get(last))
+  return namedBy(key, goodsByKey().get(key) ?? findGood(name) ?? goodsByKey().get(last))
 }
 
 /** Names of a warmth, which name no thing: nothing that is blood-warm need have blood in it. */
-const warmths = new Set(liquidHeats.flatMap(({ names }) => names.map(({ words }) => nounKey(words)).filter((key) => key.includes(' '))))
+const warmths = once(
+  () => new Set(liquidHeats.flatMap(({ names }) => names.map(({ words }) => nounKey(words)).filter((key) => key.includes(' ')))),
+)
 const nothing: Named = { things: [], classes: [] }
 
 /** The keys under which a text may name a thing: the names of goods, and the nouns of the cautions. */
-export const nounKeys: ReadonlySet<string> = new Set([...goodsByKey.keys(), ...plain, ...warmths])
+export function* nounKeys(): Generator<string> {
+  yield* goodsByKey().keys()
+  for (const { touches } of cautions) yield* (touches.things ?? []).map(nounKey)
+  yield* warmths()
+}
 
 /** What one of those keys names. */
 export function nameKey(key: string): Named {
-  return warmths.has(key) ? nothing : namedBy(key, goodsByKey.get(key))
+  return warmths().has(key) ? nothing : namedBy(key, goodsByKey().get(key))
 }
 
 const ends = ['is drawn', 'be drawn', 'are drawn', 'is out', 'be out', 'are out', 'comes out', 'come out', 'is taken out', 'are taken out']
@@ -57,20 +61,26 @@ function drawings({ kind, goods }: HeatRelationRow): readonly string[] {
   return kind === 'after' ? goods.flatMap((batch) => ends.map((end) => `${batch} ${end}`)) : []
 }
 
-const heatsByKey = new Map<string, string>()
-for (const row of heats) for (const { words } of row.names) if (!heatsByKey.has(deedKey(words))) heatsByKey.set(deedKey(words), row.id)
-for (const row of heatRelations) for (const name of [...row.names, ...drawings(row)]) heatsByKey.set(deedKey(name), row.id)
-for (const { id } of [...heats, ...heatRelations]) heatsByKey.set(deedKey(id), id)
+const heatsByKey = once(() => {
+  const index = new Map<string, string>()
+  for (const row of heats) for (const { words } of row.names) if (!index.has(deedKey(words))) index.set(deedKey(words), row.id)
+  for (const row of heatRelations) for (const name of [...row.names, ...drawings(row)]) index.set(deedKey(name), row.id)
+  for (const { id } of [...heats, ...heatRelations]) index.set(deedKey(id), id)
+  return index
+})
 
 /** The id of a heat by its id or by the words for it: `very-slow`, *slack*, *a slack oven*. */
 export function nameHeat(words: string): string | undefined {
   const key = deedKey(words)
-  return heatsByKey.get(key) ?? heatsByKey.get(key.replace(/^(?:an?|the) /, '').replace(/ oven$/, ''))
+  return heatsByKey().get(key) ?? heatsByKey().get(key.replace(/^(?:an?|the) /, '').replace(/ oven$/, ''))
 }
 
 const relations = new Set(heatRelations.map(({ id }) => id))
 
 /** The heats by the words with which a text speaks of them: words that name the oven, or a state that only an oven has. */
-export const spokenHeats: ReadonlyMap<string, string> = new Map(
-  [...heatsByKey].flatMap(([key, id]) => [...(relations.has(id) ? [key] : []), `${key} oven`].map((words) => [words, id] as const)),
+export const spokenHeats: () => ReadonlyMap<string, string> = once(
+  () =>
+    new Map(
+      [...heatsByKey()].flatMap(([key, id]) => [...(relations.has(id) ? [key] : []), `${key} oven`].map((words) => [words, id] as const)),
+    ),
 )

@@ -143,25 +143,26 @@ export class Lexicon {
   }
 
   #addNames(): void {
-    const named = allNames()
-    const labels = new Set(named.map((row) => row.label))
+    const named = allNames().map((row) => ({ row, label: inForms(row.label), names: row.names.map(inForms) }))
+    const labels = new Set(named.map(({ label }) => label.name))
     // Words that stand inside longer names keep their own identity: `flower` is flour, but an orange flower is not orange flour.
-    const parts = new Set(named.flatMap((row) => [row.label, ...row.names]).flatMap((name) => (name.includes(' ') ? nameParts(name) : [])))
-    for (const row of named) for (const form of nameParts(row.label)) this.#own(form)
-    for (const row of named) {
-      this.#addName(row, row.label)
-      const sole = nameParts(row.label).length === 1 ? this.#own(row.label) : null
-      for (const name of row.names) {
-        const forms = nameParts(name)
+    const parts = new Set(
+      named.flatMap(({ label, names }) => [label, ...names]).flatMap(({ name, forms }) => (name.includes(' ') ? forms : [])),
+    )
+    for (const { label } of named) for (const form of label.forms) this.#own(form)
+    for (const { row, label, names } of named) {
+      this.#addName(row, label.forms)
+      const sole = label.forms.length === 1 ? this.#own(label.name) : null
+      for (const { name, forms } of names) {
         if (sole !== null && forms.length === 1 && !parts.has(name) && !this.#forms.has(name)) this.#alias(name, sole)
-        else this.#addName(row, name)
+        else this.#addName(row, forms)
         if ('class' in row && name.length < 5 && !labels.has(name)) this.#abbreviations.add(name)
       }
     }
   }
 
-  #addName(row: NameRow, name: string): void {
-    const [first, ...rest] = nameParts(name).map((form) => this.#own(form))
+  #addName(row: NameRow, forms: readonly string[]): void {
+    const [first, ...rest] = forms.map((form) => this.#own(form))
     let branch: Branch = first!
     first!.roles |= Role.Named
     for (const word of rest) {
@@ -208,6 +209,14 @@ function claim(index: Map<string, Word | null>, key: string, word: Word): void {
   const held = index.get(key)
   index.set(key, held === undefined || held === word ? word : null)
 }
+
+/** A name with its words as they are compared. */
+interface InForms {
+  readonly name: string
+  readonly forms: readonly string[]
+}
+
+const inForms = (name: string): InForms => ({ name, forms: nameParts(name) })
 
 function nameParts(name: string): string[] {
   return name

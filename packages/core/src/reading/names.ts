@@ -33,11 +33,12 @@ const readByGrammar = /^(?:large|small|big|good|great|two|both|half|few|little|p
  * Names that begin with a standard (*wine pint*) or end in a known measure are read in two parts, and need no row.
  */
 function* fromTable(rows: readonly Source[], cls: MeasureClass, known: ReadonlyMap<string, MeasureWordRow>): Generator<NameRow> {
+  const labels = new Set(Array.from(known.values(), ({ label }) => label))
   for (const row of rows) {
     const label = plainName(row.id)
     const row0 = known.get(`${cls}:${label}`) ?? known.get(`${cls}:${row.id}`)
     const parts = label.split(' ')
-    const twofold = row0 === undefined && parts.length > 1 && [...known.keys()].some((key) => key.endsWith(`:${parts.at(-1)}`))
+    const twofold = row0 === undefined && parts.length > 1 && labels.has(parts.at(-1)!)
     if (twofold || readByGrammar.test(label)) continue
     const names = row.names.map((name) => name.toLowerCase()).filter((name) => /^[\p{L}' -]+$/u.test(name) && !readByGrammar.test(name))
     const bare = cls === 'object' || cls === 'coin'

@@ -27,6 +27,7 @@ const isPlain = /^[a-z]+$/
 
 /** Lower case, without ligatures, accents and apostrophes; `boyl'd` becomes `boyled`, `hen's` becomes `hen`. */
 export function fold(raw: string): string {
+  if (isPlain.test(raw)) return raw
   const lower = raw.toLowerCase()
   if (isPlain.test(lower)) return lower
   let folded = ''

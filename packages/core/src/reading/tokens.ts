@@ -42,18 +42,19 @@ const marks: Readonly<Record<string, Word>> = {
 
 const Kind = { Space: 0, Letter: 1, Digit: 2, Mark: 3, Fraction: 4, Symbol: 5, Apostrophe: 6, Hyphen: 7 } as const
 
-/** The kind of every character that a kitchen text is likely to hold; others are letters if they have a case. */
+/** The kind of every character that a kitchen text is likely to hold; those beyond are letters. */
 const kinds = new Uint8Array(0x2200)
-for (let code = 0; code < kinds.length; code++) {
-  const letter = String.fromCharCode(code)
-  if (letter >= '0' && letter <= '9') kinds[code] = Kind.Digit
-  else if (letter in vulgar) kinds[code] = Kind.Fraction
-  else if (letter in marks) kinds[code] = Kind.Mark
-  else if ('℥ʒ℈℔&'.includes(letter)) kinds[code] = Kind.Symbol
-  else if (letter === "'" || letter === '’') kinds[code] = Kind.Apostrophe
-  else if (letter === '-' || letter === '‐' || letter === '‑') kinds[code] = Kind.Hyphen
-  else if (/\p{L}|\p{M}/u.test(letter)) kinds[code] = Kind.Letter
-}
+const everyCharacter = String.fromCharCode(...kinds.keys())
+for (const { 0: letters, index } of everyCharacter.matchAll(/[\p{L}\p{M}]+/gu)) kinds.fill(Kind.Letter, index, index + letters.length)
+for (const [kind, characters] of [
+  [Kind.Digit, '0123456789'],
+  [Kind.Fraction, Object.keys(vulgar)],
+  [Kind.Mark, Object.keys(marks)],
+  [Kind.Symbol, '℥ʒ℈℔&'],
+  [Kind.Apostrophe, "'’"],
+  [Kind.Hyphen, '-‐‑'],
+] as const)
+  for (const character of characters) kinds[character.charCodeAt(0)] = kind
 
 function kindAt(text: string, at: number): number {
   if (at >= text.length || at < 0) return Kind.Space

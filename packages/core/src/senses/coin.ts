@@ -40,10 +40,10 @@ function askedOf({ kind, measure }: Reading): Asked | undefined {
   const words = measure.toLowerCase()
   for (const [use, pattern] of uses) {
     const name = words.replace(pattern, '')
-    const coin = name === words ? undefined : index.get(keyOf(name))
+    const coin = name === words ? undefined : index().get(keyOf(name))
     if (coin) return { coin, use }
   }
-  const coin = kind === 'length' ? index.get(keyOf(words)) : undefined
+  const coin = kind === 'length' ? index().get(keyOf(words)) : undefined
   return coin && { coin, use: 'thickness' }
 }
 

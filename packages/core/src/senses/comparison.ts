@@ -28,7 +28,7 @@ function comparedWith({ kind, measure }: Reading): string | null {
 
 function rowFor({ reading }: Question): ComparisonRow | undefined {
   const object = comparedWith(reading)
-  return object === null ? undefined : index.get(keyOf(object))
+  return object === null ? undefined : index().get(keyOf(object))
 }
 
 /**

@@ -19,7 +19,7 @@ const lead =
 
 function consistencyIn({ reading }: Question): SizedRow | undefined {
   const words = (reading.measure ?? reading.thing ?? '').toLowerCase()
-  return index.get(keyOf(words)) ?? index.get(keyOf(words.replace(lead, '')))
+  return index().get(keyOf(words)) ?? index().get(keyOf(words.replace(lead, '')))
 }
 
 /**

@@ -9,7 +9,7 @@ const [hen] = eggs
 /** The egg of a bird by the name of the thing; undefined for what is not an egg. */
 export function findEgg(thing: string): SizedRow | undefined {
   const key = keyOf(thing)
-  return key.endsWith('egg') ? birds.get(key) : undefined
+  return key.endsWith('egg') ? birds().get(key) : undefined
 }
 
 /** The egg that a thing's name means, a hen's where it names none. */
@@ -19,7 +19,7 @@ export function eggOf(thing: string | null): SizedRow {
 
 /** The egg of a bird by the bird's id. */
 export function eggOfBird(bird: string): SizedRow {
-  return birds.get(keyOf(bird)) ?? hen!
+  return birds().get(keyOf(bird)) ?? hen!
 }
 
 /** The weight of one egg in its shell, in g: the same unknown wherever eggs of that bird and date are meant. */

@@ -8,7 +8,7 @@ const solids = byKey(comparisons)
 
 /** *The thickness of a walnut* is the breadth of the walnut that *the bigness of a walnut* means. */
 function across(key: string): SizedRow | undefined {
-  const solid = solids.get(key)
+  const solid = solids().get(key)
   const spells = solid?.forms.flatMap(({ width, ...form }) => (width ? [{ ...form, ...width, label: `${solid.label} across` }] : [])) ?? []
   return solid && spells.length > 0 ? { ...solid, spells } : undefined
 }
@@ -18,7 +18,7 @@ function lengthIn({ reading }: Question): SizedRow | undefined {
   if (!measure || (kind !== 'length' && kind !== 'comparison')) return undefined
   // *The breadth of a straw* is in the table as it stands; *the thickness of a nail* only as a nail.
   const bare = measure.toLowerCase().replace(/^(?:the )?(?:thickness|breadth|width|depth) of (?:a |an |the )?/, '')
-  const named = index.get(keyOf(measure)) ?? index.get(keyOf(bare))
+  const named = index().get(keyOf(measure)) ?? index().get(keyOf(bare))
   return named ?? (kind === 'length' || bare !== measure.toLowerCase() ? across(keyOf(bare)) : undefined)
 }
 

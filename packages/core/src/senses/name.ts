@@ -28,6 +28,6 @@ function singular(word: string): string {
 /** Rows by every name they have, compared as `keyOf` compares. */
 export function byKey<Row extends { readonly id: string; readonly names: readonly string[] }>(
   rows: readonly Row[],
-): ReadonlyMap<string, Row> {
+): () => ReadonlyMap<string, Row> {
   return byName(rows, keyOf)
 }

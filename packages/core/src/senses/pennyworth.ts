@@ -14,7 +14,7 @@ const index = byKey(coins)
 /** The coin whose worth is meant: a groat of *groatsworth*. */
 function coinOf({ measure }: Reading): CoinRow | undefined {
   const [, name] = /^(.{3,20}?)s?worth$/.exec(keyOf(measure ?? '')) ?? []
-  return name === undefined ? undefined : index.get(name)
+  return name === undefined ? undefined : index().get(name)
 }
 
 function unpriced(coin: CoinRow, { reading }: Question, thing: readonly string[]): PottleError {

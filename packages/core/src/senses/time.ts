@@ -6,7 +6,7 @@ import { sensesOfSized } from './sized.js'
 const index = byKey(durations)
 
 function durationIn({ reading }: Question): SizedRow | undefined {
-  return reading.kind === 'time' && reading.measure ? index.get(keyOf(reading.measure)) : undefined
+  return reading.kind === 'time' && reading.measure ? index().get(keyOf(reading.measure)) : undefined
 }
 
 /**

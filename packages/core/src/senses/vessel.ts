@@ -23,8 +23,8 @@ interface Named {
 
 function vesselIn({ reading: { kind, measure, qualifier } }: Question): Named | undefined {
   if (!measure || (kind !== 'measured' && kind !== 'comparison')) return undefined
-  const plain = index.get(keyOf(measure))
-  const own = qualifier && plain ? index.get(keyOf(`${qualifier} ${measure}`)) : undefined
+  const plain = index().get(keyOf(measure))
+  const own = qualifier && plain ? index().get(keyOf(`${qualifier} ${measure}`)) : undefined
   const vessel = own ?? plain
   return vessel && { vessel, qualified: own !== undefined }
 }

@@ -6,7 +6,7 @@ const index = byName(goods)
 
 function goodNamed(name: string): GoodRow | undefined {
   const id = name.replaceAll(' ', '-')
-  return index.get(name) ?? index.get(id) ?? index.get(`${name}s`) ?? index.get(`${id}s`)
+  return index().get(name) ?? index().get(id) ?? index().get(`${name}s`) ?? index().get(`${id}s`)
 }
 
 /**

@@ -10,5 +10,5 @@ const index = byName(measures)
  * @example findMeasure('pottle')?.kind   // 'capacity'
  */
 export function findMeasure(name: string): MeasureRow | undefined {
-  return index.get(name)
+  return index().get(name)
 }

@@ -11,5 +11,5 @@ const index = byId(sources)
  * @example findSource('digby-1669')?.issued   // { 'date-parts': [[1669]] }
  */
 export function findSource(id: string): SourceRow | undefined {
-  return index.get(id)
+  return index().get(id)
 }

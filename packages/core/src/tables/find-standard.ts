@@ -12,7 +12,7 @@ for (const row of standards) families.set(row.family, [...(families.get(row.fami
  * @example findStandard('gallon.wine')?.value   // '231 in3'
  */
 export function findStandard(id: string): StandardRow | undefined {
-  return index.get(id)
+  return index().get(id)
 }
 
 /**
