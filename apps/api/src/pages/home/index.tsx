@@ -21,9 +21,8 @@ function Reading() {
           says so. What was recalled and not looked up says that too.
         </p>
         <p>
-          <strong>The tables are open.</strong> <a href="/measures">All measures</a>, <a href="/heats">all oven heats</a> and{' '}
-          <a href="/sources">all sources</a> can be read here, <a href="/loaves">the penny loaf year by year</a>, and{' '}
-          <a href="/oven">a brick oven</a> as it cools.
+          <strong>The tables are open.</strong> Every measure, heat, thing and source can be read in <a href="/tables">the tables</a>; see
+          also <a href="/loaves">the penny loaf year by year</a>, and <a href="/oven">a brick oven</a> as it cools.
         </p>
       </div>
     </Entry>

@@ -60,8 +60,8 @@ export function ArticlePage({ shelf, article, at, json }: { shelf: Shelf; articl
         </p>
       </Entry>
       <Entry
-        title="What it meant"
-        about={<p>{findings.length === 1 ? 'One meaning.' : `${findings.length} meanings, by date, by place or by what was measured.`}</p>}
+        title={shelf.says ?? 'What it meant'}
+        about={findings.length > 1 && <p>{findings.length} figures, by date, by place or by what was measured.</p>}
       >
         <Findings article={article} />
         {json && (

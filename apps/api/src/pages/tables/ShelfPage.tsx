@@ -23,7 +23,7 @@ function ArticleTable({ articles, column }: { articles: readonly Article[]; colu
               <a href={address}>{label}</a>
             </th>
             <td class="figure">{comes}</td>
-            <td class="figure quiet">{findings.length > 1 ? `${findings.length}\u00a0meanings` : findings[0]!.ends}</td>
+            <td class="figure quiet">{findings.length > 1 ? `${findings.length}\u00a0figures` : findings[0]!.ends}</td>
           </tr>
         ))}
       </tbody>

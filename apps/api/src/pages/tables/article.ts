@@ -44,6 +44,8 @@ export interface Shelf {
   readonly title: string
   /** One sentence on what they are. */
   readonly about: string
+  /** What a page says of one of them; what it meant, where nothing is said. */
+  readonly says?: string
   /** What heads the column of what they come to. */
   readonly column?: string
   readonly articles: readonly Article[]

@@ -25,6 +25,7 @@ details > .hint { margin-bottom: 0.5rem; }
 .row { display: grid; gap: 1rem; grid-template-columns: repeat(auto-fit, minmax(min(100%, 8.5rem), 1fr)); align-items: start; }
 .row .press { align-self: end; }
 .row .field:has(.fault) { grid-column: 1 / -1; }
+@media (max-width: 46rem) { .row:has(.fault) .field { grid-column: 1 / -1; } }
 form.ask .row { grid-template-columns: minmax(5.5rem, 1fr) minmax(9rem, 1.6fr); }
 form.ask .row .press { grid-column: 1 / -1; }
 form.ask .row .press button { width: 100%; }

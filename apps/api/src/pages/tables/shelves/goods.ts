@@ -79,6 +79,7 @@ export const goodsShelf: Shelf = shelf(
     address: '/goods',
     title: 'Things measured',
     about: 'How heavy a thing is as a kitchen fills a measure with it: grams to a millilitre.',
+    says: 'How heavy it is',
     column: 'g to a ml',
   },
   inOrder,
