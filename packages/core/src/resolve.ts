@@ -21,9 +21,9 @@ function keyOf(reading: Reading, checked: CheckedOptions): string {
 
 const rememberable: ReadonlySet<Reading['kind']> = new Set(['measured', 'counted', 'priced', 'eggparts'])
 
-/** Readings that point at another one can't be remembered under their own words. */
+/** Readings that point at another one can't be remembered under their own words, and those that contradict themselves have nothing to remember. */
 function plain(reading: Reading): boolean {
-  return rememberable.has(reading.kind) && !reading.reference && !reading.parts
+  return rememberable.has(reading.kind) && !reading.reference && !reading.parts && !reading.contradiction
 }
 
 /**

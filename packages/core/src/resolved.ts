@@ -21,11 +21,15 @@ export interface ResolvedSense {
 
 /** More of anything than this is a slip of the pen. Judgement: the largest cask, a tun, is some 31,000 gills. */
 const mostAmount = 1e6
+/** And less is another: the millionth part of a pound is half a milligram. Judgement. */
+const leastAmount = 1e-6
 
 /** The number in front of the measure, and how much wider than it the range is: *two or three* is 2 and 1.5. */
 export function numberOf(amount: Range | null): { readonly base: number; readonly ratio: number } {
   if (!amount) return { base: 1, ratio: 1 }
   if (!(amount.low > 0)) throw noAnswer('phrase', 'an amount of nothing has no measure; give a number above zero')
+  if (amount.low < leastAmount)
+    throw noAnswer('phrase', `${amount.low} is less than any kitchen weighs; the least that is answered is ${leastAmount}`)
   if (amount.high > mostAmount)
     throw noAnswer('phrase', `${amount.high} is more than any kitchen held; the most that is answered is ${mostAmount}`)
   return { base: amount.low, ratio: amount.high / amount.low }

@@ -36,7 +36,8 @@ interface Likening {
 
 /** *the like quantity*, *an equal weight*, *twice their own weight*, *double the quantity*, *the same*, *double that*. */
 function likeningAt(line: Line, start: number): Likening | null {
-  const times = line.is(start, Role.Determiner | Role.Alike) ? null : multipleAt(line, start)
+  const bare = line.is(start, Role.Determiner | Role.Alike) || (line.is(start, Role.Article) && !line.is(start + 1, Role.Part))
+  const times = bare ? null : multipleAt(line, start)
   let at = times?.end ?? start
   const first = at
   while (at < first + 3 && line.is(at, Role.Determiner | Role.Article) && !line.is(at, Role.Alike)) at++

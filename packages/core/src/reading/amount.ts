@@ -47,6 +47,13 @@ function sideBefore(line: Line, start: number, qualifier: string | null): { star
   return { start, qualifier }
 }
 
+/** The low end behind *between* or *from*: *between one and twenty* is not one-and-twenty. */
+function lowEndAt(line: Line, between: number): Value | null {
+  const at = between + 1
+  const parted = line.at(between) === the.between && line.at(at + 1) === the.and && line.is(at + 2, Role.Cardinal)
+  return parted && line.is(at, Role.Cardinal) ? { value: line.value(at), end: at + 1, article: false, tale: null } : valueAt(line, at)
+}
+
 /** *At least* a pint is a good one, *at most* a pint a scant one. */
 export const sideOf = (word: Word): string => (word === the.most ? 'scant' : 'good')
 
@@ -58,7 +65,7 @@ export function amountAt(line: Line, at: number): Amount | null {
   const { start, qualifier } = sideBefore(line, at, before.qualifier)
   if (before.bare) return { low: 1, high: 1, start, end: before.end, article: true, each, qualifier, tale: null }
   const between = line.at(before.end) === the.between || line.at(before.end) === the.from
-  const first = valueAt(line, between ? before.end + 1 : before.end)
+  const first = between ? lowEndAt(line, before.end) : valueAt(line, before.end)
   if (first === null) return each ? { low: 1, high: 1, start, end: before.end, article: false, each, qualifier, tale: null } : null
   const second = first.article ? null : (listTail(line, first.end) ?? rangeEnd(line, first.end, between))
   // "from a fowl" is no range.

@@ -82,10 +82,13 @@ function pastOven(line: Line, end: number): number {
   )
 }
 
-/** Heat words, how much of them, and what joins two: *very slow*, *gentle or slow*. */
+/** Heat words, how much of them, and what joins two: *very slow*, *three parts cold*, *gentle or slow*. */
 function belongs(line: Line, at: number): boolean {
+  const part = line.is(at, Role.Cardinal) ? at + 1 : at
+  if (line.at(part).text === 'part') return line.is(part + 1, Role.Heat) && line.is(part - 1, Role.Cardinal)
   if (line.at(at) === the.or || line.at(at) === the.and) return line.is(at - 1, Role.Heat) && line.is(at + 1, Role.Heat | Role.Degree)
-  return line.is(at, Role.Heat | Role.Degree) && line.at(at) !== the.about
+  const nearly = line.at(at).qualifier === 'scant' && line.is(at + 1, Role.Heat)
+  return nearly || (line.is(at, Role.Heat | Role.Degree) && line.at(at) !== the.about)
 }
 
 function hasHeat(line: Line, start: number, end: number): boolean {
@@ -99,7 +102,14 @@ function beforeOven(line: Line, oven: number): number {
   // "in as hot an oven as for manchet"
   if (line.is(at - 1, Role.Article) && line.is(at - 2, Role.Heat) && line.at(at - 3) === the.as) return at - 3
   while (at > oven - 7 && belongs(line, at - 1)) at--
-  return at
+  return at < oven ? fromArticle(line, at) : at
+}
+
+/** All that stands between an article and the heat words bends them, known or not: *a tolerable quick oven*. */
+function fromArticle(line: Line, heat: number): number {
+  for (let at = heat; at > heat - 4 && !line.is(at - 1, Role.Mark | Role.Plain | Role.Cardinal | Role.Oven); at--)
+    if (line.is(at - 1, Role.Article)) return at
+  return heat
 }
 
 /** An oven and how hot it is to be; null where nothing says so. */

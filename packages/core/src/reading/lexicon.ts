@@ -1,4 +1,4 @@
-import { numbers, particles, spellings } from '../tables/index.js'
+import { heats, numbers, particles, spellings } from '../tables/index.js'
 import { allNames, type NameRow } from './names.js'
 import { qualifierOf, rolesOf } from './roles.js'
 import { romanNumber } from './roman.js'
@@ -28,6 +28,7 @@ export class Lexicon {
     for (const row of particles) for (const text of row.words) this.#addRole(text, row.id)
     this.#addNames()
     this.#addLibra()
+    for (const { words } of heats.flatMap(({ names }) => names)) if (!words.includes(' ')) this.#word(words).roles |= Role.Heat
     for (const row of spellings) for (const name of row.names) this.#alias(name, this.#word(row.id))
   }
 

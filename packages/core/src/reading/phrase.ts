@@ -8,6 +8,7 @@ import { readLine } from './reader.js'
 import type { Reading } from './reading.js'
 import { readingOf } from './report.js'
 import { type Statement, statement } from './statement.js'
+import type { Thing } from './thing.js'
 import { scan } from './tokens.js'
 import { lexicon } from './vocabulary.js'
 import { type Boldness, leadOf, tellsAlone, warmthsIn } from './warmth.js'
@@ -31,15 +32,41 @@ export function readPhrase(text: string): Reading {
   const known = recall(text)
   if (known !== undefined) return known
   const line = scan(text, lexicon)
-  const { statements } = readLine(line, true)
+  const { statements, unmeasured } = readLine(line, true)
   const told = likeliest(statements)
-  // A test of an oven may tell a time; bare adjectives are a heat where nothing else is told.
-  const isHeat = told === undefined || told.kind === 'vague' || (told.kind === 'time' && isTestPhrase(line))
-  const best = (isHeat ? (warmthOf(line, 'likely') ?? heatPhrase(line) ?? warmthOf(line, 'any')) : null) ?? told
+  const best = (isOpen(line, told) ? heatIn(line) : null) ?? told ?? nameAlone(line, unmeasured)
   if (best === undefined) throw unreadable(line)
-  const reading = readingOf(line, best, statements)
+  const reading = readingOf(line, isBelowNothing(line, best) ? { ...best, contradiction: belowNothing } : best, statements)
   remember(text, reading)
   return reading
+}
+
+/** Whether the words may be a heat after all: nothing else is told, a test of an oven tells a time, or a height of sugar was read as a count. */
+function isOpen(line: Line, told: Statement | undefined): boolean {
+  if (told === undefined || told.kind === 'vague') return true
+  return (told.kind === 'time' && isTestPhrase(line)) || isHeight(line, told)
+}
+
+/** A heat that the phrase as a whole tells; what is surely a height or a warmth before an oven, and any bare name after. */
+const heatIn = (line: Line): Statement | null => warmthOf(line, 'likely') ?? heatPhrase(line) ?? warmthOf(line, 'any')
+
+/** *Boil it to a plume height*: what was read as a plum is no plum. */
+function isHeight(line: Line, { kind, start, end }: Statement): boolean {
+  return kind === 'counted' && warmthsIn(line, 'likely').some((one) => one.of === 'sugar' && one.start < end && start < one.end)
+}
+
+/** *cream*, *a little salt and eggs*: things that the words name and say nothing more of. */
+function nameAlone(line: Line, [first]: readonly Thing[]): Statement | undefined {
+  for (let at = 0; at < line.length; at++) if (line.at(at).roles === 0) return undefined
+  return first && statement('vague', first.start, first.end, { thing: first.name })
+}
+
+const belowNothing = 'an amount below nothing has no measure; give a number above zero'
+
+/** *-3 pints*, *minus two pints*. */
+function isBelowNothing(line: Line, { start, amount }: Statement): boolean {
+  if (amount === null) return false
+  return line.at(start - 1).text === 'minus' || (start === 0 && /^\s*[-−]\s?$/.test(line.text.slice(0, line.start(0))))
 }
 
 /** The height of sugar or the warmth of a liquid that the words tell. */

@@ -167,14 +167,19 @@ function startsHeat(line: Line, at: number): boolean {
   return oven > at && line.is(oven, Role.Oven) && !line.is(at, Role.Oven)
 }
 
+/** What a likening may begin with: *their weight*, *an equal quantity*, *double the quantity*, *three quarters of its weight*. */
+const likening =
+  Role.Determiner | Role.Article | Role.Alike | Role.Twice | Role.Weight | Role.Cardinal | Role.Half | Role.Part | Role.Collective
+
 function comparisonAt(context: Context, at: number, word: Word, roles: number): Statement | null {
   const { line, loose, phrase } = context
   const begins = (word.leads & Leads.Statement) !== 0
+  const likens = (word.roles & likening) !== 0
   const sized = (roles & (Role.Size | Role.Quantity)) !== 0 || ((roles & Role.Qualifier) !== 0 && (phrase || loose.length > 0))
   return (
     (isAsAhead(line, at) ? asMuchAt(context, at) : null) ??
-    ((roles & Role.Weight) !== 0 ? weightOfAt(context, at) : null) ??
-    ((roles & (Role.Weight | Role.Alike | Role.Quantity | Role.Twice)) !== 0 ? alikeAt(context, at) : null) ??
+    ((roles & Role.Weight) !== 0 && likens ? weightOfAt(context, at) : null) ??
+    ((roles & (Role.Weight | Role.Alike | Role.Quantity | Role.Twice)) !== 0 && likens ? alikeAt(context, at) : null) ??
     (sized ? sizeBehind(context, at) : null) ??
     heapBehind(context, at) ??
     ((roles & Role.Dimension) !== 0 || begins ? thicknessAt(context, at) : null) ??

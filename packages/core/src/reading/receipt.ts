@@ -20,7 +20,9 @@ import { type Warmth, warmthsIn } from './warmth.js'
 export function readReceipt(text: string): ReceiptReading {
   if (typeof text !== 'string') throw badOption('text', 'must be text')
   const line = scan(text, lexicon)
-  const { statements, unmeasured } = readLine(line, false)
+  const warm = warmthsIn(line, 'prose')
+  const { statements: all, unmeasured } = readLine(line, false)
+  const statements = all.filter(unlessHeight(warm))
   const measures: Found[] = []
   const heats: FoundHeat[] = []
   const times: FoundTime[] = []
@@ -34,7 +36,6 @@ export function readReceipt(text: string): ReceiptReading {
     else if (one.kind === 'consistency') consistencies.push(foundOf(line, one, statements, index))
     else measures.push(foundOf(line, one, statements, index))
   }
-  const warm = warmthsIn(line, 'prose')
   const warmths = warm.map((one) => ({ ...placeOf(line, one), of: one.of, words: one.words }))
   const loose = unmeasured.filter(outside(warm))
   return { measures, heats, warmths, times, lengths, consistencies, unmeasured: unmeasuredOf(line, loose, measures) }
@@ -68,6 +69,16 @@ function foundOf(line: Line, one: Statement, statements: readonly Statement[], i
   const reference = referenceOf(line, one, statements, index)
   if (reference !== undefined) found.reference = reference
   return found
+}
+
+/** Tells, of statements in the order of the text, those that are no height of sugar misread: the plum of *a plume height* is none. */
+function unlessHeight(warmths: readonly Warmth[]): (one: Statement) => boolean {
+  const heights = warmths.filter(({ of }) => of === 'sugar')
+  let next = 0
+  return ({ kind, start, end }) => {
+    while (next < heights.length && heights[next]!.end <= start) next++
+    return kind !== 'counted' || next === heights.length || end <= heights[next]!.start
+  }
 }
 
 /** Tells, of things in the order of the text, those that stand in no name of a warmth: the milk of *milk-warm* is none. */

@@ -27,8 +27,9 @@ const isPlain = /^[a-z]+$/
 
 /** Lower case, without ligatures, accents and apostrophes; `boyl'd` becomes `boyled`, `hen's` becomes `hen`. */
 export function fold(raw: string): string {
-  if (isPlain.test(raw)) return raw
-  const lower = raw.toLowerCase()
+  if (isPlain.test(raw) && !raw.includes('vv')) return raw
+  // Printers short of a w set two v.
+  const lower = raw.toLowerCase().replaceAll('vv', 'w')
   if (isPlain.test(lower)) return lower
   let folded = ''
   // Superscripts fall to the line in this form: yᵉ is ye, and so is y^e.

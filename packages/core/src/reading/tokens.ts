@@ -43,7 +43,7 @@ const marks: Readonly<Record<string, Word>> = {
 const Kind = { Space: 0, Letter: 1, Digit: 2, Mark: 3, Fraction: 4, Symbol: 5, Apostrophe: 6, Hyphen: 7 } as const
 
 /** The kind of every character that a kitchen text is likely to hold; those beyond are letters. */
-const kinds = new Uint8Array(0x2200)
+const kinds = new Uint8Array(0x2300)
 const everyCharacter = String.fromCharCode(...kinds.keys())
 for (const { 0: letters, index } of everyCharacter.matchAll(/[\p{L}\p{M}]+/gu)) kinds.fill(Kind.Letter, index, index + letters.length)
 for (const [kind, characters] of [
@@ -52,7 +52,7 @@ for (const [kind, characters] of [
   [Kind.Mark, Object.keys(marks)],
   [Kind.Symbol, '℥ʒ℈℔&'],
   [Kind.Apostrophe, "'’"],
-  [Kind.Hyphen, '-‐‑'],
+  [Kind.Hyphen, '-‐‑−'],
 ] as const)
   for (const character of characters) kinds[character.charCodeAt(0)] = kind
 
@@ -97,6 +97,8 @@ function isYogh(text: string, at: number): boolean {
   return word !== 'ss' && romanNumber(word) === 0
 }
 
+const caret = 0x5e
+
 /** Where the letters end that go on from a letter, with apostrophes inside them and letters raised over the line: *boyl'd*, *q^t*, *q^{ter}*. */
 function pastLetters(text: string, next: number): number {
   let end = next
@@ -104,7 +106,7 @@ function pastLetters(text: string, next: number): number {
     const kind = kindAt(text, end)
     if (kind === Kind.Letter) end++
     else if (kind === Kind.Apostrophe && kindAt(text, end + 1) === Kind.Letter) end += 2
-    else if (text[end] === '^' && raisedEnd(text, end) > 0) end = raisedEnd(text, end)
+    else if (kind === Kind.Space && text.charCodeAt(end) === caret && raisedEnd(text, end) > 0) end = raisedEnd(text, end)
     else return end
   }
 }
@@ -130,13 +132,15 @@ function scanWord(text: string, start: number, line: Line, lexicon: Lexicon): nu
   const raw = text.slice(start, end)
   const word = lexicon.find(raw)
   line.push(word, start, end)
-  const short = end - start < 6 && (word.value > 0 || end - start === 1 || lexicon.isShort(raw))
-  if (short && text[end] === '.') return end + 1
+  const behind = text[end]
+  if ((behind !== '.' && behind !== ':') || end - start > 5 || !isShort(raw, word, lexicon)) return end
   // "one gal: of water"
-  return short && text[end] === ':' && word.measure !== null && kindAt(text, end + 1) === Kind.Space && isLower(text, end + 2)
-    ? end + 1
-    : end
+  const goesOn = kindAt(text, end + 1) === Kind.Space && isLower(text, end + 2)
+  return behind === '.' || (word.measure !== null && goesOn) ? end + 1 : end
 }
+
+/** Numerals, single letters and abbreviations, behind which a point ends no sentence. */
+const isShort = (raw: string, word: Word, lexicon: Lexicon): boolean => word.value > 0 || raw.length === 1 || lexicon.isShort(raw)
 
 /** Digits, with the fraction that may follow them: `3`, `1/2`, `2 1/2`, `3-1/2`, `2½`, `1,000`, `1.5`. */
 function scanNumber(text: string, start: number, line: Line): number {
@@ -144,17 +148,20 @@ function scanNumber(text: string, start: number, line: Line): number {
   let value = 0
   if (kindAt(text, at) === Kind.Digit) {
     at = pastDigits(text, start)
-    value = Number(text.slice(start, at))
-    if (text[at] === ',' && pastDigits(text, at + 1) === at + 4) {
-      value = value * 1000 + Number(text.slice(at + 1, at + 4))
-      at += 4
+    value = numberIn(text.slice(start, at))
+    const thousands = at
+    for (; text[at] === ',' && pastDigits(text, at + 1) === at + 4; at += 4)
+      value = Math.min(beyond, value * 1000 + Number(text.slice(at + 1, at + 4)))
+    if (at > thousands) {
+      // "1,200": no fraction stands behind it.
     } else if ((text[at] === '.' || text[at] === '·') && kindAt(text, at + 1) === Kind.Digit) {
+      const point = at
       at = pastDigits(text, at + 1)
-      value = Number(text.slice(start, at).replace('·', '.'))
+      value += Number(`0.${text.slice(point + 1, Math.min(at, point + 16))}`)
     } else if (text[at] === '/' && kindAt(text, at + 1) === Kind.Digit) {
       const end = pastDigits(text, at + 1)
-      const under = Number(text.slice(at + 1, end))
-      line.push(inDigits(under > 0 && Number.isFinite(value / under) ? value / under : 0), start, end)
+      const under = numberIn(text.slice(at + 1, end))
+      line.push(inDigits(under > 0 ? value / under : 0), start, end)
       return pastPoint(text, end)
     }
   }
@@ -167,7 +174,7 @@ function scanNumber(text: string, start: number, line: Line): number {
     line.push(inDigits(vulgar[text[start]!]!), start, start + 1)
     return pastPoint(text, start + 1)
   }
-  line.push(inDigits(value < 1e9 ? value : 0), start, at)
+  line.push(inDigits(value), start, at)
   return pastPoint(text, at)
 }
 
@@ -183,16 +190,21 @@ function scanFraction(text: string, at: number): { value: number; end: number } 
   const slash = pastDigits(text, at)
   if (text[slash] !== '/' || slash - at > 3 || kindAt(text, slash + 1) !== Kind.Digit) return null
   const end = pastDigits(text, slash + 1)
-  const value = Number(text.slice(at, slash)) / Number(text.slice(slash + 1, end))
+  const value = numberIn(text.slice(at, slash)) / numberIn(text.slice(slash + 1, end))
   return value > 0 && value < 1 ? { value, end } : null
 }
 
-/** Where digits end; a number of more than fifteen digits is none, and is cut. */
 function pastDigits(text: string, start: number): number {
   let at = start
-  while (kindAt(text, at) === Kind.Digit && at - start < 15) at++
+  while (kindAt(text, at) === Kind.Digit) at++
   return at
 }
+
+/** More than any number that means something in a kitchen, and still exact. */
+const beyond = 1e15
+
+/** The number that digits stand for; of longer ones it is known that they are too many. */
+const numberIn = (digits: string): number => (digits.length > 15 ? beyond : Number(digits))
 
 function isLower(text: string, at: number): boolean {
   const letter = text[at]

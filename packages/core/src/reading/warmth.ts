@@ -107,7 +107,8 @@ function warmthAt(line: Line, at: number, boldness: Boldness): Warmth | null {
 export function warmthsIn(line: Line, boldness: Boldness): readonly Warmth[] {
   const found: Warmth[] = []
   for (let at = 0; at < line.length; at++) {
-    const one = heightAt(line, at, boldness) ?? warmthAt(line, at, boldness)
+    const word = line.at(at)
+    const one = (heights.has(word) ? heightAt(line, at, boldness) : null) ?? (warmths.has(word) ? warmthAt(line, at, boldness) : null)
     if (one === null) continue
     found.push(one)
     at = one.end - 1

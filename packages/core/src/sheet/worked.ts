@@ -34,7 +34,7 @@ function spanning(number: number, ratio: number): Expression {
 /** What the senses of a reading depend on, apart from its amount; undefined where they depend on the line itself. */
 function keyOf(reading: Reading, number: number, shop: Workshop): string | undefined {
   const { kind, measure, thing, things, part, describing, qualifier, standard, tale, eggs, reference, amount } = reading
-  if (isFixed(number, shop) || reference || (amount && amount.low !== amount.high)) return undefined
+  if (isFixed(number, shop) || reference || reading.contradiction || (amount && amount.low !== amount.high)) return undefined
   return JSON.stringify([kind, measure, thing, things, part, describing, qualifier, standard, tale, eggs])
 }
 
