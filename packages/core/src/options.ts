@@ -1,4 +1,5 @@
-import { badOption, type Fault, PottleError, requireFields } from './error.js'
+import { badOption, requireFields } from './error.js'
+import { gatherFaults } from './faults.js'
 import { findUnit, unitIds } from './modern/index.js'
 import { sayNearest } from './nearest.js'
 import { placesFrom, type Setting, settingOf } from './setting.js'
@@ -69,27 +70,16 @@ function checkPlace(place: unknown): string | undefined {
   return place
 }
 
-/** Runs a check and keeps its faults, so that a caller hears of all of them at once. */
-function attempt<Value>(faults: Fault[], check: () => Value): Value | undefined {
-  try {
-    return check()
-  } catch (error) {
-    if (!(error instanceof PottleError)) throw error
-    faults.push(...error.faults)
-    return undefined
-  }
-}
-
 /** @throws PottleError `bad-option` that names every option that is wrong and what would be right */
 export function checkOptions(options: ConvertOptions): CheckedOptions {
   requireFields('options', options)
-  const faults: Fault[] = []
-  const year = attempt(faults, () => checkYear(options.year))
-  const place = attempt(faults, () => checkPlace(options.place))
-  const coverage = attempt(faults, () => checkCoverage(options.coverage))
-  const to = attempt(faults, () => checkTo(options.to))
-  const thing = attempt(faults, () => checkWord('thing', options.thing))
-  const standard = attempt(faults, () => checkWord('standard', options.standard))
-  if (faults.length > 0) throw new PottleError('bad-option', faults)
+  const faults = gatherFaults()
+  const year = faults.check(() => checkYear(options.year))
+  const place = faults.check(() => checkPlace(options.place))
+  const coverage = faults.check(() => checkCoverage(options.coverage))
+  const to = faults.check(() => checkTo(options.to))
+  const thing = faults.check(() => checkWord('thing', options.thing))
+  const standard = faults.check(() => checkWord('standard', options.standard))
+  faults.settle()
   return { setting: settingOf(year, place), coverage: coverage!, ...to, ...(thing ? { thing } : {}), ...(standard ? { standard } : {}) }
 }

@@ -1,7 +1,7 @@
 import { badOption, show } from '../error.js'
+import type { Faults } from '../faults.js'
 import { sayNearest } from '../nearest.js'
 import { findGood, findMeasure, measures, standards, words } from '../tables/index.js'
-import type { Faults } from './faults.js'
 import { numberIn, refuseUnknown, requireObject } from './number.js'
 
 /** What something comes to: grams or millilitres, one of the two. */

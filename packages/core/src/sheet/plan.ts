@@ -1,9 +1,9 @@
 import { badOption, show } from '../error.js'
+import { type Faults, gatherFaults } from '../faults.js'
 import { findUnit, unitIds } from '../modern/index.js'
 import { sayNearest } from '../nearest.js'
 import { type EggClassRow, eggClasses, type Quantity } from '../tables/index.js'
 import { checkDishes, type Dish, type Vessel } from './dish.js'
-import { type Faults, gatherFaults } from './faults.js'
 import { type CheckedFixed, checkFixed, type Fixed } from './fixed.js'
 import { countUpTo, nameIn, numberIn, refuseUnknown, requireObject } from './number.js'
 

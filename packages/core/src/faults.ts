@@ -1,6 +1,6 @@
-import { type Fault, PottleError } from '../error.js'
+import { type Fault, PottleError } from './error.js'
 
-/** Gathers what is wrong with a plan, so that a caller hears of all of it at once. */
+/** Gathers what is wrong with what a caller gave, so that all of it is heard of at once. */
 export interface Faults {
   /** Runs a check; what it throws is kept, and undefined stands for its value. */
   check<Value>(run: () => Value): Value | undefined
@@ -8,6 +8,7 @@ export interface Faults {
   settle(): void
 }
 
+/** Nothing wrong so far. */
 export function gatherFaults(): Faults {
   const faults: Fault[] = []
   return {
