@@ -58,6 +58,8 @@ function longest<Row>(words: readonly string[], from: number, index: ReadonlyMap
 /**
  * Reads the name of a loaf as a reader of phrases gives it: coin, kind, fixed size, crumb.
  *
+ * @returns the rows of the tables that it names; `other` holds the words that mean nothing here
+ * @throws PottleError `bad-option` for a name that is no text
  * @example readLoafName('two-penny white loaf').coin.pence   // '2'
  */
 export function readLoafName(name: string): LoafName {

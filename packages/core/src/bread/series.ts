@@ -20,7 +20,7 @@ export interface LoafYearWeight {
 }
 
 /**
- * The weight of a loaf year by year.
+ * The weight of a loaf year by year, in grams, with the ends of its band.
  *
  * @throws PottleError as `loafWeight` does, and `bad-option` for years that run backwards
  * @example loafSeries({ coin: 'penny', kind: 'white', from: 1660, to: 1710, place: ['london', 'england', 'britain'] }).length   // 51

@@ -87,6 +87,7 @@ function isTouched({ row, things, deeds }: ReturnType<typeof keyed>[number], tou
  * Pure, and linear in the length of the text. It warns of what the table knows and is no food-safety authority: that a receipt gets no
  * caution does not make it safe.
  *
+ * @throws PottleError `bad-option` for a field that is not of its type
  * @example cautionsFor({ things: ['laurel leaves'] }).map(({ id }) => id)                   // ['cherry-laurel']
  * @example cautionsFor({ things: ['a loin of veal'], heat: 'slack' }).map(({ id }) => id)   // ['slow-oven-meat']
  */

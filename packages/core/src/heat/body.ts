@@ -17,7 +17,8 @@ export interface Body {
 }
 
 /**
- * Minutes until the centre of a body has a temperature, by conduction alone: no crust, no steam, no rising.
+ * Minutes until the centre of a body has a temperature, by conduction alone: no crust, no steam, no rising (Carslaw & Jaeger 1959,
+ * chapters III, VII and IX).
  *
  * @throws PottleError `bad-option` for a size or property that is not above zero; `no-answer` when the oven is not beyond the target
  * @example minutesToReach({ solid: 'slab', half: 12.5, conductivity: 0.5, diffusivity: 1.4e-7, surface: 20, start: 20, oven: 176.7, target: 82 })   // 24.9…

@@ -104,7 +104,7 @@ function checkPoints(points: number): number {
 }
 
 /**
- * A brick oven as it cools: T = room + (start - room) e^(-t/τ), with τ a band.
+ * A brick oven as it cools, in degC and hours: T = room + (start - room) e^(-t/τ), with τ a band.
  *
  * The band of τ, 6 to 16 hours with 10 the likeliest, lies between the logs of three modern builders; no period oven was measured. While a full
  * batch is in, τ is about an hour. Ask for a small batch by leaving `batchMinutes` out: it hardly cools the brick.

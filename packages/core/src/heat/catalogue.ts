@@ -46,7 +46,7 @@ function asHeat({ id, rank, label, names }: HeatRow): OvenHeat {
 const all: readonly OvenHeat[] = heatRows().map(asHeat)
 
 /**
- * Every oven heat, from drying to scorching.
+ * Every oven heat, from drying to scorching: its band in degC for words without a year, and all that is known of it.
  *
  * @example allHeats().map(({ id }) => id)[4]   // 'slow'
  */

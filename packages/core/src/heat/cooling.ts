@@ -19,9 +19,9 @@ export function brickOvenRecords(): readonly BrickOvenRow[] {
 /**
  * The time constant of an oven that cools from one temperature to another, by Newton's law: t / ln((start - room) / (end - room)).
  *
- * Temperatures in any one scale that begins at freezing.
- *
+ * @param start in degrees of any scale, as long as all three temperatures are of the same
  * @param hours between the two
+ * @param ambient of the room
  * @returns hours
  * @throws PottleError `bad-option` unless start > end > room
  * @example timeConstantFrom(300, 200, 4, 20)   // 9.05…

@@ -77,7 +77,7 @@ function bentBand(band: Band, words: readonly Word[]): { band: Band; notes: read
 }
 
 /**
- * Every name for the warmth of a liquid, from cold to boiling.
+ * Every name for the warmth of a liquid, from cold to boiling, in degC at sea level.
  *
  * @example liquidHeats().at(-1)?.id   // 'boiling'
  */
@@ -88,6 +88,8 @@ export function liquidHeats(): readonly LiquidHeat[] {
 /**
  * The warmth of a liquid by its kitchen name: *milk-warm*, *blood-warm*, *scalding*, *a walm or two*, *half boiling, half cold*.
  *
+ * @param year when the words were written; null where that is not known
+ * @returns its band in degC at sea level
  * @throws PottleError `unreadable` with the nearest names when none is named
  * @example liquidHeat('warm as new milk').value.best   // 35
  */

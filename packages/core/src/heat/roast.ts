@@ -51,7 +51,7 @@ export function minutesByRule(id: string, grams: number): { readonly low: number
 
 /**
  * Minutes to roast a bird or a solid joint, by its weight to the power two thirds: heat goes in through the surface, and time as the square of
- * the thickness.
+ * the thickness (Panofsky; Jin, Wang & Wang, AIP Advances 11, 2021).
  *
  * @param grams of the joint
  * @returns minutes; the ends are those that the paper finds between ovens, starts and targets

@@ -63,7 +63,8 @@ export function sugarHeights(): readonly SugarHeight[] {
 /**
  * A height of boiled sugar by any of its names. *Caramel* is the last clear degree in the books before 1896 and brown after.
  *
- * @param year when the words were written
+ * @param year when the words were written; null where that is not known
+ * @returns its band in degC at sea level
  * @throws PottleError `unreadable` with the nearest names when none is named
  * @example sugarHeight('boil it to a feathered height', 1761).value.best   // 111.111
  */
