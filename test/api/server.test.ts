@@ -1,5 +1,7 @@
 /** The server as a process: how it starts, what rude clients can do to it, and that it stops without losing a request. */
+import { existsSync } from 'node:fs'
 import { Agent, get } from 'node:http'
+import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { bundleServer } from './bundle.js'
 import { type Child, endChildren, openSocket, runChild, startChild } from './child.js'
@@ -26,6 +28,25 @@ describe('starting', () => {
     expect(code).toBe(2)
     expect(said).toContain(`Port ${first.port} is taken; set PORT to another.`)
     expect(await first.stop()).toBe(0)
+  })
+})
+
+describe('the bundle that npm start runs', () => {
+  const built = fileURLToPath(new URL('../../apps/api/dist/bundle/main.js', import.meta.url))
+
+  test('answers with all its parts, those too that are loaded when they are asked for', { timeout: 30_000 }, async () => {
+    if (!existsSync(built)) throw new Error('the server is not built: run `npm run -s build` first')
+    const child = await startChild(built)
+    for (const path of [conversion, '/openapi.json', '/docs', '/', '/sources', '/v1/sources/digby-1669', '/embed/pottle.js']) {
+      const reply = await fetch(child.url + path)
+      expect(reply.status, path).toBe(200)
+      expect((await reply.text()).length, path).toBeGreaterThan(100)
+    }
+    // The same answer as that of the sources.
+    const own = await startChild(file)
+    const [one, other] = await Promise.all([child, own].map(async ({ url }) => (await fetch(url + conversion)).json()))
+    expect(one).toEqual(other)
+    for (const each of [child, own]) expect(await each.stop()).toBe(0)
   })
 })
 

@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs'
 import * as core from '@pottle/core'
 import { afterEach, expect, test, vi } from 'vitest'
-import { z } from 'zod'
+import * as z from 'zod'
 import * as common from '../../apps/api/src/contract/common.js'
 import * as named from '../../apps/api/src/contract/named.js'
 import * as routing from '../../apps/api/src/http/route.js'

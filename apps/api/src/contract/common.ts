@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod'
 import { named } from './named.js'
 
 /** Fields that many bodies have, each said once. */

@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod'
 
 /**
  * The bodies of the contract. These schemas are the one truth for validation, for TypeScript types and for the OpenAPI document.

@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod'
 import { ProblemKind } from '../contract/index.js'
 import { type KindOfProblem, ProblemError, problem, problemKinds } from '../http/problem.js'
 import { type Input, type Route, route } from '../http/route.js'

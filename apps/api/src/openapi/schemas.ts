@@ -1,5 +1,5 @@
 import type { SchemaObject } from 'openapi3-ts/oas31'
-import { z } from 'zod'
+import * as z from 'zod'
 import { components } from '../contract/index.js'
 
 type JsonSchema = Record<string, unknown>

@@ -1,5 +1,5 @@
 import { bakePlan, dataset } from '@pottle/core'
-import { z } from 'zod'
+import * as z from 'zod'
 import { BakePlan, BakePlanRequest } from '../contract/index.js'
 import { route } from '../http/route.js'
 import { sourceNotes, withoutRecords } from '../plain.js'

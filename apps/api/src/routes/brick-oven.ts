@@ -12,7 +12,7 @@ import {
   findHeat,
   type OvenMoment,
 } from '@pottle/core'
-import { z } from 'zod'
+import * as z from 'zod'
 import * as contract from '../contract/index.js'
 import type { Exact } from '../http/exact.js'
 import { renameFaults } from '../http/faults.js'

@@ -1,5 +1,5 @@
 import { convert, PottleError } from '@pottle/core'
-import { z } from 'zod'
+import * as z from 'zod'
 import { Answer, ConvertRequest, Problem as ProblemSchema } from '../contract/index.js'
 import { mediaType } from '../http/body.js'
 import type { Exact } from '../http/exact.js'

@@ -1,5 +1,5 @@
 import { convert } from '@pottle/core'
-import { z } from 'zod'
+import * as z from 'zod'
 import { Answer, coverageField, phraseFields, settingFields } from '../contract/index.js'
 import { route } from '../http/route.js'
 

@@ -1,5 +1,5 @@
 import { dataset } from '@pottle/core'
-import { z } from 'zod'
+import * as z from 'zod'
 import { Health } from '../contract/index.js'
 import { ProblemError, problem } from '../http/problem.js'
 import { type Route, route } from '../http/route.js'

@@ -1,5 +1,5 @@
 import { dataset, type LiquidHeat, liquidHeat, liquidHeats, oneYear } from '@pottle/core'
-import { z } from 'zod'
+import * as z from 'zod'
 import { LiquidHeatList, LiquidReading } from '../contract/index.js'
 import { route } from '../http/route.js'
 import { sourceNotes, temperature, withoutRecords } from '../plain.js'

@@ -1,5 +1,5 @@
 import { drawLoafSeries, type LoafAnswer, places, weighLoaf } from '@pottle/core'
-import { z } from 'zod'
+import * as z from 'zod'
 import * as contract from '../contract/index.js'
 import type { Exact } from '../http/exact.js'
 import { route } from '../http/route.js'

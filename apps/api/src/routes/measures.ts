@@ -1,5 +1,5 @@
 import { dataset, describeMeasure, listMeasures } from '@pottle/core'
-import { z } from 'zod'
+import * as z from 'zod'
 import { Measure, MeasureList } from '../contract/index.js'
 import { badParameter, ProblemError, problem } from '../http/problem.js'
 import { route } from '../http/route.js'

@@ -11,7 +11,7 @@ import {
   PottleError,
   tellStep,
 } from '@pottle/core'
-import { z } from 'zod'
+import * as z from 'zod'
 import * as contract from '../contract/index.js'
 import { badParameter, ProblemError, problem } from '../http/problem.js'
 import { route } from '../http/route.js'

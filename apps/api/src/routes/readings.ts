@@ -1,5 +1,5 @@
 import { type Found, readReceipt, settingOf } from '@pottle/core'
-import { z } from 'zod'
+import * as z from 'zod'
 import { ReadingRequest, ReceiptReading } from '../contract/index.js'
 import { route } from '../http/route.js'
 

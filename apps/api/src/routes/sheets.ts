@@ -1,5 +1,5 @@
 import { citeBibtex, findSource, type Sheet, sheetToCsv, sheetToHtml, sheetToJsonLd, sheetToMarkdown, workSheet } from '@pottle/core'
-import { z } from 'zod'
+import * as z from 'zod'
 import * as contract from '../contract/index.js'
 import { route } from '../http/route.js'
 

@@ -1,5 +1,5 @@
 import { citeBibtex, citeFull, findSource, type SourceRow, sources } from '@pottle/core'
-import { z } from 'zod'
+import * as z from 'zod'
 import { Source, SourceList } from '../contract/index.js'
 import { ProblemError, problem } from '../http/problem.js'
 import { route } from '../http/route.js'

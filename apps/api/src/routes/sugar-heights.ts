@@ -1,5 +1,5 @@
 import { dataset, oneYear, type SugarHeight, sugarHeight, sugarHeights } from '@pottle/core'
-import { z } from 'zod'
+import * as z from 'zod'
 import { SugarHeightList, SugarReading } from '../contract/index.js'
 import { route } from '../http/route.js'
 import { sourceNotes, temperature, withoutRecords } from '../plain.js'

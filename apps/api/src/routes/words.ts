@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod'
 import { badParameter } from '../http/problem.js'
 
 /** The words of a heat with their year, or nothing for the whole list. */

@@ -1,6 +1,7 @@
 import { Hono } from 'hono'
 import { ProblemError, problem } from '../../http/problem.js'
 import { respond } from '../../http/respond.js'
+import { once } from '../../once.js'
 import { enhance } from './enhance.js'
 import { bytesOf, faceRules, faces } from './faces.js'
 import { markPicture } from './mark.js'
@@ -24,26 +25,28 @@ const face = (base64: string): Asset => ({ type: 'font/woff2', body: bytesOf(bas
 
 const addressIn = (name: string, { tag }: Asset): string => `/assets/${tag}/${name}`
 
-const cut = { 'caslon.woff2': face(faces['caslon.woff2']), 'caslon-italic.woff2': face(faces['caslon-italic.woff2']) }
+/** The assets by their names; the faces are large, so that they are made when the first page is. */
+const assets = once(() => {
+  const cut = { 'caslon.woff2': face(faces['caslon.woff2']), 'caslon-italic.woff2': face(faces['caslon-italic.woff2']) }
+  return {
+    ...cut,
+    'pottle.css': asset('text/css; charset=utf-8', faceRules((name) => addressIn(name, cut[name])) + stylesheet),
+    'pottle.js': asset('text/javascript; charset=utf-8', `(${enhance})()\n`),
+    'pottle.svg': asset('image/svg+xml', markPicture),
+  } satisfies Readonly<Record<string, Asset>>
+})
 
-const assets = {
-  ...cut,
-  'pottle.css': asset('text/css; charset=utf-8', faceRules((name) => addressIn(name, cut[name])) + stylesheet),
-  'pottle.js': asset('text/javascript; charset=utf-8', `(${enhance})()\n`),
-  'pottle.svg': asset('image/svg+xml', markPicture),
-} satisfies Readonly<Record<string, Asset>>
-
-type AssetName = keyof typeof assets
+type AssetName = keyof ReturnType<typeof assets>
 
 /** The address of an asset: it changes with the content, so that a browser may keep what it has for ever. */
-export const assetAddress = (name: AssetName): string => addressIn(name, assets[name])
+export const assetAddress = (name: AssetName): string => addressIn(name, assets()[name])
 
 /** `GET /assets/{tag}/{name}`; an old tag is answered with what there is now, for pages that a cache has kept. */
 export const assetRoutes: Hono = new Hono()
 assetRoutes.get('/assets/:tag/:name', (context) => {
   const { tag, name } = context.req.param()
-  if (!Object.hasOwn(assets, name)) throw new ProblemError(problem('not-found', `there is no file "${name.slice(0, 40)}"`))
-  const { type, body, tag: current } = assets[name as AssetName]
+  if (!Object.hasOwn(assets(), name)) throw new ProblemError(problem('not-found', `there is no file "${name.slice(0, 40)}"`))
+  const { type, body, tag: current } = assets()[name as AssetName]
   const cache = tag === current ? 'public, max-age=31536000, immutable' : 'no-cache'
   return respond(context, body, 200, { 'content-type': type, 'cache-control': cache })
 })

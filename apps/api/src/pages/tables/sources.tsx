@@ -1,5 +1,6 @@
 import { citeFull, findSource, type SourceRow, sources } from '@pottle/core'
 import { Hono } from 'hono'
+import { once } from '../../once.js'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
 import { SourceCitations } from '../parts/citing.js'
 import { NotFound } from '../parts/NotFound.js'
@@ -9,19 +10,27 @@ import { restingOn } from './resting.js'
 
 const at = '/sources'
 
-const entries = sources
-  .map((source) => ({ id: source.id, text: isWork(source) ? referTo(source, 'chicago') : citeFull(source) }))
-  .sort((a, b) => byLetters(a.text, b.text))
+interface Listed {
+  readonly id: string
+  readonly text: string
+}
+
+/** All sources by their letters, which takes a while. */
+const listed = once((): readonly Listed[] =>
+  sources
+    .map((source) => ({ id: source.id, text: isWork(source) ? referTo(source, 'chicago') : citeFull(source) }))
+    .sort((a, b) => byLetters(a.text, b.text)),
+)
 
 /** The letter that an entry stands under; figures come before the letters. */
-function initialOf({ text }: (typeof entries)[number]): string {
+function initialOf({ text }: Listed): string {
   const [first = ''] = /[A-Za-z0-9]/.exec(text.normalize('NFD')) ?? []
   return /[A-Za-z]/.test(first) ? first.toUpperCase() : '0–9'
 }
 
-const initials = [...new Set(entries.map(initialOf))]
-
 function List() {
+  const entries = listed()
+  const initials = [...new Set(entries.map(initialOf))]
   return (
     <Page title="All sources" at={at}>
       <div class="opening">
