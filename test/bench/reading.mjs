@@ -1,4 +1,8 @@
-/** How fast words are read: megabytes of receipts a second, and phrases a second, none of them seen before. */
+/**
+ * How fast words are read: megabytes of receipts a second, and phrases a second, none of them seen before.
+ *
+ * A pass of a regular expression that only cuts the same text into words tells how fast the machine is: the ratio to it holds on others too.
+ */
 import { readPhrase, readReceipt } from '@pottle/core'
 import { compare, perSecond } from './measure.mjs'
 
@@ -17,6 +21,8 @@ let amount = 0
 /** A new amount each time, so that nothing can be remembered. */
 const fresh = (rest) => `${++amount % 1e9} ${rest}`
 
+const words = /[\p{L}\p{N}]+/gu
+
 const endings = [
   'pottles of cream',
   'lb. of the best fine sugar',
@@ -26,9 +32,18 @@ const endings = [
 ]
 
 export async function run() {
-  const { prose: characters, phrases } = compare({
+  let sink = 0
+  const {
+    prose: characters,
+    cut,
+    phrases,
+  } = compare({
     prose: () => {
       readReceipt(prose)
+      return prose.length
+    },
+    cut: () => {
+      sink += prose.match(words).length
       return prose.length
     },
     phrases: () => {
@@ -36,7 +51,12 @@ export async function run() {
       return 1000
     },
   })
-  console.log('reading:')
-  console.log(`  ${(characters / 1e6).toFixed(2).padStart(12)} million characters a second of receipts in period spelling`)
+  const million = (rate) => (rate / 1e6).toFixed(1).padStart(12)
+  console.log('reading, by processor time:')
+  console.log(
+    `  ${million(characters)} million characters a second of receipts in period spelling, which is 1/${(cut / characters).toFixed(0)} of`,
+  )
+  console.log(`  ${million(cut)} for a regular expression that only finds the words`)
   console.log(`  ${perSecond(phrases)}  phrases, all different`)
+  if (sink === 0) throw new Error('there were no words')
 }

@@ -110,8 +110,7 @@ export class Lexicon {
 
   /** The word of a form in the tables; plurals share the word of their singular. */
   #own(form: string): Word {
-    const folded = fold(form)
-    return this.#spelled(folded) ?? this.#word(folded)
+    return this.#spelled(form) ?? this.#word(form)
   }
 
   #alias(form: string, word: Word): void {
@@ -144,29 +143,36 @@ export class Lexicon {
   }
 
   #addNames(): void {
-    const named = allNames().map((row) => ({ row, label: inForms(row.label), names: row.names.map(inForms) }))
-    const labels = new Set(named.map(({ label }) => label.name))
+    const rows = allNames()
+    const labels = new Set(rows.map(({ label }) => label))
+    const formsOf = new Map<string, readonly string[]>()
     // Words that stand inside longer names keep their own identity: `flower` is flour, but an orange flower is not orange flour.
-    const parts = new Set(
-      named.flatMap(({ label, names }) => [label, ...names]).flatMap(({ name, forms }) => (name.includes(' ') ? forms : [])),
-    )
-    for (const { label } of named) for (const form of label.forms) this.#own(form)
-    for (const { row, label, names } of named) {
-      this.#addName(row, label.forms)
-      const sole = label.forms.length === 1 ? this.#own(label.name) : null
-      for (const { name, forms } of names) {
+    const parts = new Set<string>()
+    for (const { label, names } of rows) {
+      formsOf.set(label, nameParts(label))
+      for (const name of names) formsOf.set(name, nameParts(name))
+    }
+    for (const [name, forms] of formsOf) if (name.includes(' ')) for (const form of forms) parts.add(form)
+    for (const label of labels) for (const form of formsOf.get(label)!) this.#own(form)
+    for (const row of rows) {
+      const own = formsOf.get(row.label)!
+      this.#addName(row, own)
+      const sole = own.length === 1 ? this.#own(own[0]!) : null
+      for (const name of row.names) {
+        const forms = formsOf.get(name)!
         if (sole !== null && forms.length === 1 && !parts.has(name) && !this.#forms.has(name)) this.#alias(name, sole)
         else this.#addName(row, forms)
-        if ('class' in row && name.length < 5 && !labels.has(name)) this.#abbreviations.add(name)
+        if (name.length < 5 && 'class' in row && !labels.has(name)) this.#abbreviations.add(name)
       }
     }
   }
 
   #addName(row: NameRow, forms: readonly string[]): void {
-    const [first, ...rest] = forms.map((form) => this.#own(form))
-    let branch: Branch = first!
-    first!.roles |= Role.Named
-    for (const word of rest) {
+    const first = this.#own(forms[0]!)
+    first.roles |= Role.Named
+    let branch: Branch = first
+    for (let at = 1; at < forms.length; at++) {
+      const word = this.#own(forms[at]!)
       word.leads |= Leads.Onward
       branch.next ??= new Map()
       let next: Branch | undefined = branch.next.get(word)
@@ -178,8 +184,8 @@ export class Lexicon {
     }
     const kind = kindOf(row)
     branch[kind] ??= row as never
-    first!.leads |= leadOf[kind]
-    if (row.id === 'egg' && rest.length === 0) first!.roles |= Role.Egg
+    first.leads |= leadOf[kind]
+    if (row.id === 'egg' && forms.length === 1) first.roles |= Role.Egg
   }
 
   /** Files every word under the keys of its spellings; done when the first spelling comes that no table holds. */
@@ -211,19 +217,14 @@ function claim(index: Map<string, Word | null>, key: string, word: Word): void {
   index.set(key, held === undefined || held === word ? word : null)
 }
 
-/** A name with its words as they are compared. */
-interface InForms {
-  readonly name: string
-  readonly forms: readonly string[]
-}
-
-const inForms = (name: string): InForms => ({ name, forms: nameParts(name) })
-
+/** The words of a name as they are compared. */
 function nameParts(name: string): string[] {
-  return name
-    .split(' ')
-    .map((part) => fold(part))
-    .filter((part) => part !== '' && part !== 's')
+  const parts: string[] = []
+  for (const part of name.split(' ')) {
+    const form = fold(part)
+    if (form !== '' && form !== 's') parts.push(form)
+  }
+  return parts
 }
 
 /** What the ending of an unknown word tells: *-ed* describes a thing, *-ing* and *-ly* end its name. */
