@@ -58,8 +58,8 @@ export function bandOf(e: Expression, coverage = 0.9): Band {
 }
 
 /**
- * The band of one of several meanings: the ends are those of the mixture, the best is the best of the heaviest part (the first of equals). The
- * parts are in one unit, and so is the band.
+ * The band of one of several meanings, all in one unit: the ends are those of the mixture, the best is the best of the heaviest part (the first
+ * of equals).
  *
  * @throws PottleError as `bandOf`, and when there are no parts or a weight is below 0
  * @example mixtureBand([1660, 1690].map((year) => ({ weight: 1, value: loafWeight({ year }).value })))   // { low: 160.285, best: 189.163, high: 322.624, coverage: 0.9 }
