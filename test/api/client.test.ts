@@ -20,7 +20,7 @@ function faultsOf(program: string): string[] {
   const file = join(folder, 'program.ts')
   writeFileSync(
     file,
-    `import createClient from 'openapi-fetch'\nimport type { paths } from './pottle.js'\nconst pottle = createClient<paths>({ baseUrl: 'x' })\n${program}`,
+    `import createClient from 'openapi-fetch'\nimport type { paths } from './pottle.js'\nconst pottle = createClient<paths, 'application/json' | 'application/problem+json'>({ baseUrl: 'x' })\n${program}`,
   )
   const options: ts.CompilerOptions = {
     strict: true,
@@ -60,7 +60,12 @@ describe('the types of a generated client', () => {
         const sheet = await pottle.POST('/v1/sheets', { body: { text: 'a pint of cream', plan: { units: 'us' } } })
         const found = await pottle.POST('/v1/readings', { body: { text: 'a pint of cream' } })
         const start: number | undefined = found.data?.measures[0]?.start
-        export { best, detail, years, start, sheet }
+        const working: string | undefined = sheet.data?.lines[0]?.working?.text
+        const many = await pottle.POST('/v1/convert', { body: [{ phrase: 'a pint of cream' }] })
+        const first = Array.isArray(many.data) ? many.data[0] : undefined
+        const text: string | undefined = first && 'senses' in first ? first.text : first?.detail
+        const nearest: string[] | undefined = many.error?.nearest
+        export { best, detail, years, start, working, text, nearest }
       `),
     ).toEqual([])
   })

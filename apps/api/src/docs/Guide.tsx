@@ -17,7 +17,8 @@ npm install openapi-fetch
 import createClient from 'openapi-fetch'
 import type { paths } from './pottle.js'
 
-const pottle = createClient<paths>({ baseUrl: '${origin}' })
+// Some routes answer in several forms: these two are those that a program reads.
+const pottle = createClient<paths, 'application/json' | 'application/problem+json'>({ baseUrl: '${origin}' })
 const { data, error } = await pottle.GET('/v1/convert', { params: { query: { phrase: 'a pottle of cream' } } })`
 
 const stream = (origin: string): string => `printf '%s\\n' '{"phrase":"a pottle of cream","year":1690}' '{"phrase":"iij pyntes of ale"}' |
