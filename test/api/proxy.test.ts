@@ -1,36 +1,14 @@
 /** The server behind nginx, with the configuration that ships. Without nginx it fails where `CI` is set, and elsewhere says that it was left out. */
-import { type ChildProcess, execFileSync, spawn } from 'node:child_process'
-import { chmodSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
-import { createServer } from 'node:net'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { bundleServer } from './bundle.js'
 import { type Child, endChildren, openSocket, startChild } from './child.js'
+import { hasNginx, type Nginx, startNginx } from './nginx.js'
 import { essence, questions } from './questions.js'
-
-function hasNginx(): boolean {
-  try {
-    execFileSync('nginx', ['-v'], { stdio: 'ignore' })
-    return true
-  } catch {
-    return false
-  }
-}
 
 const found = hasNginx()
 const advice = 'nginx was not found; install it (Debian: apt-get install nginx-light) and run the tests again'
 if (!found && process.env.CI) throw new Error(advice)
 if (!found) console.warn(`The tests of the caching proxy are left out: ${advice}.`)
-
-const freePort = (): Promise<number> =>
-  new Promise((resolve) => {
-    const server = createServer().listen(0, '127.0.0.1', () => {
-      const { port } = server.address() as { port: number }
-      server.close(() => resolve(port))
-    })
-  })
 
 /** A whole line, in however many pieces it comes; nothing follows it until the next question is put. */
 async function readLine(reader: ReadableStreamDefaultReader<string>): Promise<string> {
@@ -43,54 +21,22 @@ async function readLine(reader: ReadableStreamDefaultReader<string>): Promise<st
   return line
 }
 
-/** The configuration that ships, with ports and folders of the test's own; everything else in it is tried as it is. */
-function configure(folder: string, port: number, origin: number): string {
-  const shipped = readFileSync(fileURLToPath(new URL('../../apps/api/deploy/nginx.conf', import.meta.url)), 'utf8')
-  const own = shipped
-    .replace('listen 8080', `listen 127.0.0.1:${port}`)
-    .replace('127.0.0.1:3000', `127.0.0.1:${origin}`)
-    .replace('/run/nginx-pottle.pid', join(folder, 'nginx.pid'))
-    .replace('/var/log/nginx/pottle-error.log', 'stderr')
-    .replace('/var/cache/nginx/pottle', join(folder, 'cache'))
-    .replace('worker_processes auto', 'worker_processes 1')
-  const file = join(folder, 'nginx.conf')
-  writeFileSync(file, own)
-  return file
-}
-
 describe.skipIf(!found)('behind nginx', () => {
   let origin: Child
-  let nginx: ChildProcess
+  let nginx: Nginx | undefined
   let url = ''
   let port = 0
-  let said = ''
 
   beforeAll(async () => {
     origin = await startChild(await bundleServer())
-    const folder = mkdtempSync(join(tmpdir(), 'pottle-nginx-'))
-    mkdirSync(join(folder, 'cache'))
-    // Started by root, nginx works as another user.
-    for (const path of [folder, join(folder, 'cache')]) chmodSync(path, 0o777)
-    port = await freePort()
-    url = `http://127.0.0.1:${port}`
-    nginx = spawn('nginx', ['-p', folder, '-c', configure(folder, port, origin.port), '-g', 'daemon off;'])
-    nginx.stderr!.on('data', (chunk) => (said += chunk))
-    while (
-      !(await fetch(`${url}/healthz`).then(
-        (response) => response.ok,
-        () => false,
-      ))
-    ) {
-      if (nginx.exitCode !== null) throw new Error(`nginx ended with ${nginx.exitCode}: ${said}`)
-      await new Promise((resolve) => setTimeout(resolve, 50))
-    }
+    nginx = await startNginx(origin.port)
+    ;({ url, port } = nginx)
   }, 120_000)
 
   afterAll(async () => {
-    nginx.kill('SIGTERM')
-    await new Promise((resolve) => nginx.once('exit', resolve))
+    await nginx?.stop()
     endChildren()
-  })
+  }, 30_000)
 
   const conversion = '/v1/convert?phrase=a+pottle+of+cream&year=1690'
 

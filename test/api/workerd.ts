@@ -2,37 +2,16 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { once } from 'node:events'
 import { copyFileSync } from 'node:fs'
-import { createServer } from 'node:net'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { freePort, untilUp } from './ports.js'
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url))
 
 export interface Workerd {
+  readonly process: ChildProcess
   readonly url: string
   stop(): Promise<void>
-}
-
-const freePort = (): Promise<number> =>
-  new Promise((resolve) => {
-    const server = createServer().listen(0, '127.0.0.1', () => {
-      const { port } = server.address() as { port: number }
-      server.close(() => resolve(port))
-    })
-  })
-
-async function untilItListens(child: ChildProcess, url: string): Promise<void> {
-  let said = ''
-  for (const stream of [child.stdout!, child.stderr!]) stream.on('data', (chunk) => (said += chunk))
-  for (;;) {
-    if (child.exitCode !== null) throw new Error(`workerd ended with ${child.exitCode}: ${said}`)
-    const up = await fetch(url).then(
-      () => true,
-      () => false,
-    )
-    if (up) return
-    await new Promise((resolve) => setTimeout(resolve, 100))
-  }
 }
 
 /**
@@ -46,8 +25,9 @@ export async function startWorkerd(folder: string): Promise<Workerd> {
   const url = `http://127.0.0.1:${port}`
   const command = here('../../node_modules/.bin/workerd')
   const child = spawn(command, ['serve', 'workerd.capnp', `--socket-addr=http=127.0.0.1:${port}`], { cwd: folder })
-  await untilItListens(child, url)
+  await untilUp(child, url)
   return {
+    process: child,
     url,
     async stop() {
       const ended = once(child, 'exit')
