@@ -12,7 +12,9 @@ export async function load(path) {
     const outfile = join(folder, 'module.mjs')
     const banner = { js: "import { createRequire } from 'node:module'\nconst require = createRequire(import.meta.url)" }
     const entry = fileURLToPath(new URL(`../../${path}`, import.meta.url))
-    await build({ entryPoints: [entry], outfile, bundle: true, format: 'esm', platform: 'node', logLevel: 'error', banner })
+    // What it finds beside itself it is to find where it was written.
+    const define = { 'import.meta.url': JSON.stringify(pathToFileURL(entry).href) }
+    await build({ entryPoints: [entry], outfile, bundle: true, format: 'esm', platform: 'node', logLevel: 'error', banner, define })
     return await import(pathToFileURL(outfile).href)
   } finally {
     rmSync(folder, { recursive: true })

@@ -1,7 +1,7 @@
 /** `npm run bench`, or `npm run bench -- bands convert` for some of it. Prints ratios measured in this run; asserts nothing. */
 import { readdirSync } from 'node:fs'
 
-const helpers = ['run.mjs', 'measure.mjs', 'bundle.mjs', 'served.mjs']
+const helpers = ['run.mjs', 'measure.mjs', 'bundle.mjs', 'load.mjs', 'served.mjs']
 const all = readdirSync(new URL('.', import.meta.url)).filter((file) => file.endsWith('.mjs') && !helpers.includes(file))
 const asked = process.argv.slice(2)
 const unknown = asked.filter((name) => !all.includes(`${name}.mjs`))

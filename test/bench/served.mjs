@@ -1,4 +1,5 @@
-/** One server in a process of its own for the benches: `bare` or `pottle`. Tells its port, and what it has spent when it is asked. */
+/** One server in a process of its own for the benches: `bare` or `pottle`, in `WORKERS` processes. Tells its port, and what it has spent when it is asked. */
+import cluster from 'node:cluster'
 import { createServer } from 'node:http'
 import { createAdaptorServer } from '@hono/node-server'
 import { Hono } from 'hono'
@@ -9,12 +10,21 @@ const makers = {
   pottle: async () => createAdaptorServer({ fetch: (await import('@pottle/api')).createApp().fetch }),
 }
 
-const server = await makers[process.argv[2]]()
-server.listen(0, '127.0.0.1', () => process.send({ port: server.address().port }))
-process.on('message', () => {
-  globalThis.gc?.()
-  const { heapUsed, rss } = process.memoryUsage()
-  const { user, system } = process.cpuUsage()
-  process.send({ heap: heapUsed, rss, cpu: user + system })
-})
-process.on('disconnect', () => process.exit())
+async function serve() {
+  const server = await makers[process.argv[2]]()
+  server.listen(0, '127.0.0.1', () => process.send({ port: server.address().port }))
+  process.on('message', () => {
+    globalThis.gc?.()
+    const { heapUsed, rss } = process.memoryUsage()
+    const { user, system } = process.cpuUsage()
+    process.send({ heap: heapUsed, rss, cpu: user + system })
+  })
+  process.on('disconnect', () => process.exit())
+}
+
+const workers = Number(process.env.WORKERS ?? 1)
+if (workers > 1 && cluster.isPrimary) {
+  for (let i = 0; i < workers; i++) cluster.fork()
+  cluster.once('listening', (_, { port }) => process.send({ port }))
+  process.on('disconnect', () => process.exit())
+} else await serve()

@@ -36,7 +36,7 @@ export const streamCommand = command({
   summary: 'Answer a stream of questions, a line of JSON for a line of JSON (NDJSON).',
   about: [
     'Reads the standard input. A line with a phrase is converted; a line with the text of a receipt gives its sheet. Beside phrase a line may have year, place, thing, to, coverage and standard; beside text year, place, title, coverage and plan.',
-    'Answers come in the order of the questions, one a line; empty lines are passed over, but counted. A line that fails is answered with a problem object (type, title, detail, errors) that has its line number, and the rest goes on. Memory stays flat whatever the length. GNU parallel ends with the number of parts in which a line failed.',
+    'Answers come in the order of the questions, one a line; empty lines are passed over, but counted. A line that fails is answered with a problem object (type, title, detail, errors) that has its line number, and the rest goes on. Memory stays flat whatever the length. A process spends its first second on getting ready: give each part some 100,000 lines. GNU parallel ends with the number of parts in which a line failed.',
     'Where the answers go to a file or a pipe, a terminal shows how far it is.',
   ],
   options: {
@@ -53,7 +53,7 @@ export const streamCommand = command({
     { says: 'The first three answers, in words only', line: 'pottle stream -f phrase,text < phrases.ndjson | head -n 3' },
     {
       says: 'On all cores, by GNU parallel: the same answers, in the same order, with the same line numbers',
-      line: "parallel --keep-order --pipe -N 1000 'pottle stream --first-line $(({#} * 1000 - 999))' < phrases.ndjson > answers.ndjson",
+      line: "parallel --keep-order --pipe --block 64M -N 100000 'pottle stream --first-line $(({#} * 100000 - 99999))' < phrases.ndjson > answers.ndjson",
     },
   ],
   async run({ words, given, terminal }) {
