@@ -11,6 +11,8 @@ export interface Child {
   said(): string
   /** Asks it to stop, and waits for its exit code. */
   stop(signal?: NodeJS.Signals): Promise<number | null>
+  /** Asks it and all that it has begun at once, as service managers and terminals do. */
+  stopAll(signal?: NodeJS.Signals): Promise<number | null>
 }
 
 const begun = new Set<ChildProcess>()
@@ -22,7 +24,12 @@ export function endChildren(): void {
 }
 
 function watch(file: string, env: Readonly<Record<string, string>>): { process: ChildProcess; said: () => string } {
-  const child = spawn(process.execPath, [file], { env: { ...process.env, PORT: '0', ...env }, stdio: ['ignore', 'pipe', 'pipe'] })
+  const child = spawn(process.execPath, [file], {
+    env: { ...process.env, PORT: '0', ...env },
+    stdio: ['ignore', 'pipe', 'pipe'],
+    // A group of its own, so that all of it can be told at once.
+    detached: true,
+  })
   begun.add(child)
   child.once('exit', () => begun.delete(child))
   let text = ''
@@ -45,7 +52,11 @@ export async function startChild(file: string, env: Readonly<Record<string, stri
     child.kill(signal)
     return exitOf(child)
   }
-  return { process: child, port, url: `http://127.0.0.1:${port}`, said, stop }
+  const stopAll = (signal: NodeJS.Signals = 'SIGTERM') => {
+    process.kill(-child.pid!, signal)
+    return exitOf(child)
+  }
+  return { process: child, port, url: `http://127.0.0.1:${port}`, said, stop, stopAll }
 }
 
 /** Runs a server that is not expected to live. */

@@ -118,6 +118,40 @@ describe('stopping', () => {
     console.log(`stop under load (WORKERS=${workers}, STOP_DELAY=${delay}): ${whole} requests answered, ${lost.length} lost`)
   })
 
+  test.skipIf(process.platform === 'win32').each([
+    ['SIGTERM', '1'],
+    ['SIGINT', '1'],
+    ['SIGTERM', '2'],
+    ['SIGINT', '2'],
+  ] as const)('%s to all of its %s process(es) at once loses nothing either', { timeout: 60_000 }, async (signal, workers) => {
+    const child = await startChild(file, { WORKERS: workers })
+    let code: Promise<number | null> | undefined
+    const { whole, lost } = await load(child.url, 24, 300, () => {
+      code = child.stopAll(signal)
+    })
+    expect(lost).toEqual([])
+    expect(whole).toBeGreaterThanOrEqual(300)
+    expect(await code).toBe(0)
+  })
+
+  test.each(['1', '2'])('with %s process(es), being asked twice changes nothing', { timeout: 30_000 }, async (workers) => {
+    const child = await startChild(file, { STOP_DELAY: '1', WORKERS: workers })
+    const code = child.stopAll()
+    await pause(300)
+    child.stopAll()
+    expect((await fetch(`${child.url}${conversion}`)).status).toBe(200)
+    expect(await code).toBe(0)
+  })
+
+  test.each(['1', '2'])('with %s process(es), someone who will not wait need not', { timeout: 30_000 }, async (workers) => {
+    const child = await startChild(file, { STOP_DELAY: '20', WORKERS: workers })
+    const code = child.stopAll('SIGINT')
+    await pause(800)
+    child.stopAll('SIGINT')
+    expect(await code).toBe(130)
+    await expect(fetch(child.url)).rejects.toThrow()
+  })
+
   test('while it waits it denies its readiness, answers, and closes behind each answer', { timeout: 30_000 }, async () => {
     const child = await startChild(file, { STOP_DELAY: '2' })
     expect((await fetch(`${child.url}/readyz`)).status).toBe(200)

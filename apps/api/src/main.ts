@@ -3,6 +3,7 @@ import { convert } from '@pottle/core'
 import { startServer } from './server.js'
 import { type Settings, settingsFrom } from './settings.js'
 import { showAnswer } from './show.js'
+import { stopWhenAsked } from './signals.js'
 import { cannotStart, keepWorkers } from './workers.js'
 
 const example = { phrase: 'a pottle of cream', year: 1690, place: 'london' }
@@ -36,7 +37,7 @@ async function serve(settings: Settings): Promise<void> {
   try {
     const { port, stop } = await startServer(settings)
     if (cluster.isPrimary) greet(settings, port)
-    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => void stop().then(() => process.exit()))
+    stopWhenAsked(() => void stop().then(() => process.exit()), cluster.isPrimary)
   } catch (error) {
     const { code, message } = error as NodeJS.ErrnoException
     giveUp(code === 'EADDRINUSE' ? `Port ${settings.port} is taken; set PORT to another.` : message)

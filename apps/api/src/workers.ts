@@ -1,6 +1,7 @@
 import cluster, { type Worker } from 'node:cluster'
 import { availableParallelism } from 'node:os'
 import type { Settings } from './settings.js'
+import { stopWhenAsked } from './signals.js'
 
 /** What a process ends with when it can't start at all: to start it again would not help. */
 export const cannotStart = 2
@@ -26,7 +27,7 @@ export function keepWorkers({ workers }: Settings, onListening: (port: number) =
     process.exitCode ||= code
     for (const worker of Object.values(cluster.workers ?? {})) worker?.process.kill('SIGTERM')
   }
-  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => stop())
+  stopWhenAsked(stop, true)
   cluster.once('listening', (_, { port }) => onListening(port))
   for (let i = 0; i < count; i++) start()
 }
