@@ -1,6 +1,6 @@
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { chmodSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { chmodSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -23,7 +23,7 @@ function configure(folder: string, port: number, origin: number, change: (text: 
     .replace('127.0.0.1:3000', `127.0.0.1:${origin}`)
     .replace('/run/nginx-pottle.pid', join(folder, 'nginx.pid'))
     .replace('/var/log/nginx/pottle-error.log', 'stderr')
-    .replace('/var/cache/nginx/pottle', join(folder, 'cache'))
+    .replaceAll('/var/cache/nginx-pottle', join(folder, 'cache'))
     .replace('worker_processes auto', 'worker_processes 1')
   const file = join(folder, 'nginx.conf')
   writeFileSync(file, change(own))
@@ -34,6 +34,8 @@ export interface Nginx {
   readonly process: ChildProcess
   readonly port: number
   readonly url: string
+  /** Empties its cache. */
+  empty(): void
   stop(): Promise<void>
 }
 
@@ -51,5 +53,7 @@ export async function startNginx(origin: number, change: (text: string) => strin
     child.kill('SIGQUIT')
     await once(child, 'exit')
   }
-  return { process: child, port, url, stop }
+  const cache = join(folder, 'cache')
+  const empty = (): void => readdirSync(cache).forEach((name) => void rmSync(join(cache, name), { recursive: true }))
+  return { process: child, port, url, empty, stop }
 }
