@@ -3,6 +3,7 @@ import { createApp } from '@pottle/api'
 import { describe, expect, test } from 'vitest'
 import { networkOf } from '../../apps/api/src/http/limit.js'
 import { settingsFrom } from '../../apps/api/src/settings.js'
+import readme from '../../README.md?raw'
 import { ask, post } from './ask.js'
 
 const conversion = '/v1/convert?phrase=a+pottle+of+cream&year=1690'
@@ -430,15 +431,42 @@ describe('settings', () => {
     )
   })
 
+  /** Every variable with a value that it can't have. */
+  const wrong = {
+    PORT: '70000',
+    HOST: 'http://x',
+    WORKERS: '0',
+    LOG: 'yes',
+    REQUESTS_PER_MINUTE: '-1',
+    PROXIES: 'some',
+    PATIENCE: '0',
+    STOP_DELAY: '1.5',
+    STOP_SECONDS: 'soon',
+  }
+
   test('that are wrong are all named at once, with what would be right', () => {
-    const wrong = { PORT: '70000', HOST: 'http://x', WORKERS: '0', LOG: 'yes', REQUESTS_PER_MINUTE: '-1', PATIENCE: '0' }
     let message = ''
     try {
       settingsFrom(wrong)
     } catch (error) {
       message = (error as Error).message
     }
-    for (const name of Object.keys(wrong)) expect(message).toContain(`${name} is "`)
+    expect(message.split('\n')).toHaveLength(Object.keys(wrong).length)
+    for (const [name, value] of Object.entries(wrong)) expect(message).toContain(`${name} is "${value}"; it must be `)
     expect(message).toContain('65535')
+  })
+
+  test('are all in the README, with what holds where they are not set', () => {
+    const rows = [...readme.matchAll(/^\| (`[A-Z_`, ]+) \| ([^|]+) \|/gm)]
+    const told = Object.fromEntries(rows.flatMap(([, names, usual]) => names!.split(', ').map((name, i) => [name, usual!.split(', ')[i]])))
+    expect(Object.keys(told).sort()).toEqual(
+      Object.keys(wrong)
+        .map((name) => `\`${name}\``)
+        .sort(),
+    )
+    const usual = Object.fromEntries(
+      Object.entries(told).map(([name, text]) => [name.replaceAll('`', ''), text!.replaceAll('`', '').split(' ')[0]]),
+    )
+    expect(settingsFrom(usual)).toEqual(settingsFrom({}))
   })
 })
