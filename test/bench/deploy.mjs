@@ -26,7 +26,7 @@ async function bare(workers) {
 
 /** As `npm start` serves. */
 async function pottle(workers) {
-  const child = spawn(process.execPath, [here('../../apps/api/dist/main.js')], {
+  const child = spawn(process.execPath, [here('../../apps/api/dist/bundle/main.js')], {
     env: { ...process.env, PORT: '0', WORKERS: String(workers) },
   })
   const url = await new Promise((resolve) => {
