@@ -58,17 +58,21 @@ function measured(phrase: string): readonly string[] {
   return [/s$/.test(phrase) ? `two ${phrase}` : `${articleFor(phrase)} ${phrase}`]
 }
 
+/** What may have been meant: the unread word put right, or an amount where the words name a thing alone. */
+function insteadOf(phrase: string, { words }: PottleError): readonly string[] {
+  if (!words) return findGood(phrase) ? measured(phrase) : []
+  const [first] = words.unread
+  return first === undefined ? measured(phrase) : words.nearest.map((word) => mended(phrase, first, word))
+}
+
 /** More would be a list to search, not a hint. */
 const mostTries = 3
 
 /** The same question mended in the likeliest ways; only those that are answered. */
 function Nearest({ path, asked, error, answers }: Pick<FaultsProps, 'path' | 'asked' | 'error' | 'answers'>) {
   const { phrase } = asked
-  if (!phrase || !error.words) return null
-  const { unread, nearest } = error.words
-  const [first] = unread
-  const phrases = first === undefined ? measured(phrase) : nearest.map((word) => mended(phrase, first, word))
-  const tries = [...new Set(phrases)]
+  if (!phrase) return null
+  const tries = [...new Set(insteadOf(phrase, error))]
     .map((one) => ({ ...asked, phrase: one }))
     .filter(answers)
     .slice(0, mostTries)
