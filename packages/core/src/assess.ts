@@ -52,11 +52,18 @@ function unknownMeasure(reading: Reading): PottleError {
   return new PottleError('unreadable', [{ parameter: 'phrase', detail }], { understood: [], unread: [name], nearest: nearestTo(name, ids) })
 }
 
+/** Every word of a bare name is understood, and still something is wanting. */
+function withoutAmount({ thing, unread }: Reading): PottleError {
+  const detail = 'these words name a thing but no amount; say how many or how much'
+  const words = thing !== null && unread.length === 0 ? { understood: [thing], unread: [], nearest: [] } : undefined
+  return new PottleError('no-answer', [{ parameter: 'phrase', detail }], words)
+}
+
 function sensesOf(question: Question): { kind: SenseKind; senses: readonly Sense[] } {
   const { reading } = question
   const contradiction = reading.contradiction ?? reading.reference?.contradiction
   if (contradiction) throw noAnswer('phrase', contradiction)
-  if (reading.kind === 'vague') throw noAnswer('phrase', 'these words name a thing but no amount; say how many or how much')
+  if (reading.kind === 'vague') throw withoutAmount(reading)
   const kind = kindFor(question)
   if (!kind) throw unknownMeasure(reading)
   return { kind, senses: kind.senses(question).map((sense) => qualify(sense, reading.qualifier, kind.name)) }

@@ -58,7 +58,7 @@ export class LazyAnswer implements Answer {
   }
 
   get notes(): readonly string[] {
-    return notesOn(this.#resolved, this.#checked.setting, this.reading.unread)
+    return notesOn(this.#resolved, this.#read, this.#checked.setting, this.reading.unread)
   }
 
   get cautions(): readonly AnswerCaution[] {

@@ -1,4 +1,5 @@
 import { type Band, mixtureBand } from './bands/index.js'
+import type { Reading } from './reading/index.js'
 import type { Resolved } from './resolved.js'
 import { misprintsOf } from './senses/index.js'
 import type { Setting } from './setting.js'
@@ -39,12 +40,20 @@ function apartNote({ assessment }: Resolved): string | undefined {
   return `Not in the band, since it can't be had as a ${assessment.quantity} without a density: ${labels}.`
 }
 
+/** Words that speak of several things, or of several parts of one, are answered for one of them. */
+function oneOfNote({ each, things, thing, portions, part }: Reading): string | undefined {
+  if (portions) return `The words name ${listed(portions)}: the figure is for the ${part}.`
+  return each && things && things.length > 1 ? `The words name ${listed(things)}: the figure is for the ${thing}.` : undefined
+}
+
+const listed = (names: readonly string[]): string => `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
+
 /** What a reader should know before using the figure. */
-export function notesOn(resolved: Resolved, setting: Setting, unread: readonly string[]): readonly string[] {
+export function notesOn(resolved: Resolved, read: Reading, setting: Setting, unread: readonly string[]): readonly string[] {
   const unreadNote = unread.length > 0 ? `These words gave nothing: ${unread.join(' ')}.` : undefined
   const { good } = resolved.assessment
   const misprints = resolved.other && good ? misprintsOf(good, setting) : []
-  return [choiceNote(resolved), yearNote(resolved, setting), apartNote(resolved), ...misprints, unreadNote].filter(
+  return [choiceNote(resolved), yearNote(resolved, setting), oneOfNote(read), apartNote(resolved), ...misprints, unreadNote].filter(
     (note) => note !== undefined,
   )
 }

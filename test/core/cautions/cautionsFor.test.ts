@@ -53,6 +53,7 @@ describe('a thing touches its cautions', () => {
 
   test.each([
     'bay leaf',
+    'light paste',
     'sweet almonds',
     'pine kernels',
     'mint',

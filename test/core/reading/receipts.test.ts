@@ -92,6 +92,21 @@ describe('words that lean on earlier words', () => {
   })
 })
 
+describe('parts of things', () => {
+  const parts = (text: string) => readReceipt(text).measures.map(({ amount, part, thing }) => `${amount!.low} ${part ?? ''} ${thing}`)
+
+  test('that go without saying are parts of what was counted before', () => {
+    expect(
+      parts('Squeeze in the juice of four lemons, and put in the rinds of but two; add the peel of an orange and the juice of three.'),
+    ).toEqual(['4 juice lemon', '2 rind lemon', '1 peel orange', '3 juice orange'])
+    expect(parts('Take six oranges, and grate two of the rinds.')).toEqual(['6  orange', '2 rind orange'])
+  })
+
+  test('are none where nothing was counted', () => {
+    expect(parts('Take a pint of cream, and the juice of two. Grate two of the rinds.')).toEqual(['1  cream'])
+  })
+})
+
 describe('lists', () => {
   test.each([
     [

@@ -30,6 +30,8 @@ describe('whole things', () => {
   it('may be a part of one', () => {
     expect(bestOf(answer(piece, { ...counted('lemon'), part: 'juice' }, 1800))).toBe(46.6)
     expect(bestOf(answer(piece, { ...counted('orange'), part: 'rind' }, 1800))).toBe(8)
+    expect(bestOf(answer(piece, { ...counted('lemon'), part: 'grating' }, 1800))).toBe(6)
+    expect(bestOf(answer(piece, { ...counted('nutmeg'), part: 'grating' }, 1800))).toBe(4.05)
     expect(piece.answers(ask({ ...counted('onion'), part: 'juice' }, 1800))).toBe(false)
   })
 

@@ -1,3 +1,4 @@
+import { sayEggs } from '@core/modern'
 import { workSheet } from '@core/sheet'
 import { convert } from '@pottle/core'
 import { describe, expect, test } from 'vitest'
@@ -80,6 +81,12 @@ describe('a bake', () => {
     expect(spread('half an hour or three quarters of an hour')).toBeGreaterThan(1.4 * spread('half an hour'))
   })
 
+  test('is for small things where they are what bakes, and not where a measure or a cut is small', () => {
+    const dish = (words: string) => workSheet(`${tart} half an hour. ${words}`, { year: 1690 }).bake[0]!.note
+    expect(dish('Add a small teacupful of milk and a little salt, beaten small.')).toContain('large tin')
+    expect(dish('Make them up in little round cakes.')).toContain('small tin')
+  })
+
   test('says why a larger dish bakes sooner, where it does', () => {
     const [small, large] = tartBy().bake
     expect(large!.minutes.best).toBeLessThan(small!.minutes.best)
@@ -153,6 +160,24 @@ describe('relations between lines', () => {
     expect(lines[1]!.value!.best).toBeCloseTo(workSheet('Take three nutmegs.', { year: 1750 }).totals.mass!.best, 1)
   })
 
+  test('the same weight as of another is that of its kind', () => {
+    const { lines } = workSheet('Take six ounces of beef suet, half a pound of raisins, and the same weight of sugar as of suet.', {
+      year: 1835,
+    })
+    expect(lines[2]!.phrase).toBe('the same weight of sugar as of suet')
+    expect(lines[2]!.value!.best).toBeCloseTo(lines[0]!.value!.best, 3)
+  })
+
+  test('every part of a thing has its own line', () => {
+    const { lines } = workSheet('Take the rind and juice of 2 lemons.', { year: 1835 })
+    expect(lines.map(({ part, phrase }) => `${part}: ${phrase}`)).toEqual([
+      'rind: the rind and juice of 2 lemons',
+      'juice: the rind and juice of 2 lemons',
+    ])
+    const [rind, juice] = lines.map(({ value }) => value!.best)
+    expect(juice! / rind!).toBeGreaterThan(4)
+  })
+
   test('a relation to nothing measured is a problem of the line alone', () => {
     const { lines } = workSheet('Take a pint of cream, and as much sugar as salt.', { year: 1690 })
     expect(lines[0]!.value).not.toBeNull()
@@ -207,6 +232,14 @@ describe('quantities left open', () => {
     expect(lines.at(-1)!.value!.best).toBeGreaterThan(100)
   })
 
+  test('may be told with how warm they go in', () => {
+    const { lines, warmths } = workSheet('Take a pound of flour, and as much cream, blood-warm, as will make it into a light paste.', {
+      year: 1664,
+    })
+    expect(lines[1]).toMatchObject({ thing: 'cream', estimate: true })
+    expect(warmths).toHaveLength(1)
+  })
+
   test('stay unmeasured where nothing tells them', () => {
     const sheet = workSheet('Take a pint of cream, and as much sugar as will sweeten it.', { year: 1690 })
     expect(sheet.lines.map(({ thing }) => thing)).toEqual(['cream'])
@@ -215,6 +248,12 @@ describe('quantities left open', () => {
 })
 
 describe('eggs', () => {
+  test('whole, yolks and whites are a list', () => {
+    const egg = { label: 'egg', plural: 'eggs' } as Parameters<typeof sayEggs>[1]
+    expect(sayEggs({ whole: 6, yolks: 7, whites: 2 }, egg)).toBe('6 eggs, 7 yolks and 2 whites')
+    expect(sayEggs({ whole: 6, yolks: 1, whites: 0 }, egg)).toBe('6 eggs and 1 yolk')
+  })
+
   test('are cracked whole, and what is left over is told', () => {
     const { eggs } = tartBy()
     expect(eggs).toMatchObject({ unit: 'egg-eu-m', whole: 2, yolks: 1, whites: 0, cracked: 3, left: { yolks: 0, whites: 1 } })
@@ -268,6 +307,17 @@ describe('the text', () => {
           .join(''),
       ),
     ).toBe(squeezed(almondTart.text))
+  })
+
+  test('a list of ingredients is one thing to lay out', () => {
+    const text = 'Ingredients: 1 lb. of flour; 6 oz. of suet; 2 eggs. Mix them; boil four hours. Cost, 2s. 3d. Serve it hot.'
+    expect(workSheet(text, { year: 1861 }).order.map((step) => step.text)).toEqual([
+      'Ingredients: 1 lb. of flour; 6 oz. of suet; 2 eggs.',
+      'Mix them;',
+      'boil four hours.',
+      'Cost, 2s. 3d.',
+      'Serve it hot.',
+    ])
   })
 
   test('a menu without one measure gives a sheet that says so', () => {

@@ -23,6 +23,7 @@ export const FoundMeasure = named(
     qualifier: z.string().nullable().describe('What the words say of how it is measured: `heaped`, `scant`.'),
     eggs: common.EggParts.nullable().describe('Of eggs: their parts.'),
     part: z.string().optional().describe('Which part of the thing: `juice`, `crumb`.'),
+    portions: z.array(z.string()).optional().describe('Every part where the words name more than one: the rind and juice of two lemons.'),
     things: z.array(z.string()).optional().describe('Every thing that the amount is stated of, where there are several.'),
     each: z.boolean().optional().describe('True where the amount holds for each of the things.'),
     standard: z.string().optional().describe('The standard that the words name: `wine`, `troy`.'),

@@ -4,9 +4,12 @@ export function deedWords(text: string): readonly string[] {
   return plain.match(/[\p{L}\p{N}]+/gu) ?? []
 }
 
+/** Lungs are *lights*, and a light paste is none. */
+const plurals = new Set(['lights'])
+
 /** One form for the singular and the plural of a noun: it need not be a word, only the same for both. */
 function singular(word: string): string {
-  if (word.length < 4 || !word.endsWith('s')) return word
+  if (word.length < 4 || !word.endsWith('s') || plurals.has(word)) return word
   if (/(?:lea|loa|kni|cal|hal)ves$/.test(word)) return `${word.slice(0, -3)}f`
   if (word.endsWith('ies')) return `${word.slice(0, -3)}y`
   if (/(?:ch|sh|ss|x|o)es$/.test(word)) return word.slice(0, -2)

@@ -77,10 +77,10 @@ export const some = (count: number, one: string, more: string): string => (count
 export const sayParts = (yolks: number, whites: number): string =>
   [some(yolks, 'yolk', 'yolks'), some(whites, 'white', 'whites')].filter(Boolean).join(' and ')
 
-/** `2 UK medium eggs and 1 yolk`. */
+/** `2 UK medium eggs and 1 yolk`; `6 UK medium eggs, 7 yolks and 2 whites`. */
 export function sayEggs({ whole, yolks, whites }: EggCount, { label, plural }: OwnEgg): string {
   const rest = sayParts(yolks, whites)
   if (whole + yolks + whites === 0) return `less than half ${withArticle(label)}`
   if (whole === 0) return `${rest} of ${yolks + whites === 1 ? withArticle(label) : plural}`
-  return [some(whole, label, plural), rest].filter(Boolean).join(' and ')
+  return [some(whole, label, plural), rest].filter(Boolean).join(yolks > 0 && whites > 0 ? ', ' : ' and ')
 }

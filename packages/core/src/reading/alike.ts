@@ -102,7 +102,14 @@ export function alikeAt(context: Context, start: number): Statement | null {
   const thing = mutual && named !== null ? sharedThings(line, named, false) : named
   const name = thing?.name ?? (line.at(pastDescribing(line, at + 1)).text === 'one' ? (measured?.thing ?? null) : null)
   if (name === null) return null
-  return statement('comparison', start, thing?.end ?? at + 2, { ...known, thing: name, things: severalOf(thing) })
+  const end = thing?.end ?? at + 2
+  const beside = line.at(end) === the.as ? besideAt(line, end + 1) : null
+  return statement('comparison', start, beside?.end ?? end, { ...known, thing: name, things: severalOf(thing), beside: beside?.name })
+}
+
+/** *the same weight of sugar as of suet*. */
+function besideAt(line: Line, at: number): Thing | null {
+  return thingAt(line, line.at(at) === the.of ? at + 1 : at, false)
 }
 
 /** *the weight of six eggs in sugar*, *twice the weight of the fruit in sugar*, *the weight of two shillings of mace*. */

@@ -6,10 +6,18 @@ import { bigness, objectAt, sizeAt } from './size.js'
 import { type Context, once, type Statement, statement } from './statement.js'
 import { type Thing, thingAt } from './thing.js'
 import { the } from './vocabulary.js'
-import { Role } from './word.js'
+import { mark, Role } from './word.js'
+
+/** Skips what stands between commas: *as much cream, blood-warm, as will …*. */
+function pastAside(line: Line, start: number): number {
+  if (line.at(start) !== mark.comma) return start
+  for (let at = start + 1; at < start + 8; at++) if (line.at(at) === mark.comma) return at + 1
+  return start
+}
 
 /** What makes *as much as* a quantity that no table can give: *as will make it stiff*, *as you please*. */
-function isToTaste(line: Line, at: number): boolean {
+function isToTaste(line: Line, behind: number): boolean {
+  const at = pastAside(line, behind)
   if (line.at(at) !== the.as) return false
   const next = line.at(at + 1)
   if (next === the.you)

@@ -143,7 +143,7 @@ function statementAt(context: Context, at: number): Statement | null {
   // "large tablespoonful of yeast": lists leave the article out.
   const leads = line.is(at, Role.Qualifier) && !line.is(at, Role.Vague) ? word.leads | line.at(at + 1).leads : word.leads
   const told = amount !== null || (leads & Leads.Measure) !== 0 || word === the.ditto ? amountOrNameAt(context, at, amount) : null
-  return told === null ? vagueAt(context, at) : withPart(line, told)
+  return withPart(line, told ?? elidedWholeAt(context, at, amount)) ?? vagueAt(context, at)
 }
 
 /** Statements that begin with an amount, or with the name of a measure. */
@@ -225,17 +225,43 @@ function vagueAt(context: Context, start: number): Statement | null {
   })
 }
 
-/** Draws *the juice of* and its like into the statement that it stands before. */
+/** Draws *the juice of*, *the rind and juice of* and their like into the statement that they stand before. */
 function withPart(line: Line, next: Statement | null): Statement | null {
-  if (
-    next === null ||
-    (next.kind !== 'counted' && next.kind !== 'priced' && next.measure !== 'as-many') ||
-    line.at(next.start - 1) !== the.of ||
-    !line.is(next.start - 2, Role.PartOf)
-  )
-    return next
-  let start = next.start - 2
-  const part = line.at(start).text
+  if (next === null || (next.kind !== 'counted' && next.kind !== 'priced' && next.measure !== 'as-many')) return next
+  const first = partOfAt(line, next.start)
+  if (first === null) return next
+  let start = first
+  const portions = [line.at(start).text]
+  for (let at = partBefore(line, start); at !== null && portions.length < 4; at = partBefore(line, start)) {
+    start = at
+    portions.unshift(line.at(at).text)
+  }
   while (start > next.start - 6 && line.is(start - 1, Role.Describing | Role.Determiner | Role.Article)) start--
-  return { ...next, start, part }
+  return { ...next, start, part: portions.at(-1)!, portions: portions.length > 1 ? portions : null }
 }
+
+/** The part that an amount is of: *the juice of two*, *the rinds of but two*. */
+function partOfAt(line: Line, start: number): number | null {
+  const of = line.at(start - 1).text === 'but' || line.at(start - 1).text === 'only' ? start - 2 : start - 1
+  return line.at(of) === the.of && line.is(of - 1, Role.PartOf) ? of - 1 : null
+}
+
+/** The part named before another: the rind of *the rind and the juice*. */
+function partBefore(line: Line, start: number): number | null {
+  const and = line.is(start - 1, Role.Determiner | Role.Article) ? start - 2 : start - 1
+  return (line.at(and) === the.and || line.at(and) === mark.comma) && line.is(and - 1, Role.PartOf) ? and - 1 : null
+}
+
+/** *the peel of a lemon and the juice of two*, *grate two of the rinds*: the lemons go without saying. */
+function elidedWholeAt({ line, last }: Context, start: number, amount: Amount | null): Statement | null {
+  if (amount === null || amount.article || amount.each) return null
+  if (last?.kind !== 'counted' || last.measure !== 'none' || last.eggs !== null) return null
+  const { low, high, end, qualifier } = amount
+  const known = { amount: { low, high }, measure: 'none', thing: last.thing, qualifier }
+  if (line.at(end) === the.of && line.is(end + 1, Role.Determiner) && isOnlyPart(line.at(end + 2)))
+    return statement('counted', start, end + 3, { ...known, part: line.at(end + 2).text })
+  return partOfAt(line, start) === null || thingAt(line, end, true) !== null ? null : statement('counted', start, end, known)
+}
+
+/** Whether a word names a part and no thing by itself: a rind, but no seed of what. */
+const isOnlyPart = ({ roles, thing }: Word): boolean => (roles & Role.PartOf) !== 0 && (thing === null || thing.head === true)

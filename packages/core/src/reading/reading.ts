@@ -68,6 +68,8 @@ export interface Reading {
   readonly tale?: string
   /** Which part of the thing: `juice`, `rind`, `crumb`. */
   readonly part?: string
+  /** Every part where the words name more than one: *the rind and juice of two lemons*. */
+  readonly portions?: readonly string[]
   /** The terms of a compound; `amount` is their sum in the first measure, or the first term alone where their ratio was never fixed. */
   readonly parts?: readonly AmountPart[]
   /** The words of a heat in modern spelling: `quick`, `as hot as for manchet`. */

@@ -46,6 +46,7 @@ export function addDetails(read: Mutable<Reading>, one: Statement, line: Line): 
   if (one.standard !== null) read.standard = one.standard
   if (one.tale !== null) read.tale = one.tale
   if (one.part !== null) read.part = one.part
+  if (one.portions !== null) read.portions = one.portions
   if (one.parts !== null) read.parts = one.parts
   if (one.heat !== null) read.heat = one.heat
   if (one.heatOf !== null) read.heatOf = one.heatOf
@@ -58,7 +59,7 @@ export function addDetails(read: Mutable<Reading>, one: Statement, line: Line): 
 export function referenceOf(line: Line, one: Statement, all: readonly Statement[], index: number = all.indexOf(one)): Reading | undefined {
   if (!one.refers) return one.beside === null ? undefined : named(one.beside)
   const earlier = all.slice(Math.max(0, index - reach), index).reverse()
-  const sought = earlier.find((other) => isMeant(one, other))
+  const sought = earlier.find((other) => isMeant(one, other)) ?? earlier.find((other) => isOfThatKind(one, other))
   if (sought !== undefined) return reading(line, sought, [spanOf(line, sought.start, sought.end)], nothing)
   return one.beside === null ? undefined : named(one.beside)
 }
@@ -81,6 +82,11 @@ function isMeant(one: Statement, other: Statement): boolean {
 /** *The eggs* are those that were spoken of, whoever laid them. */
 function isNamed({ thing, eggs, contradiction }: Statement, name: string): boolean {
   return thing === name || (name === 'egg' && (eggs !== null || (contradiction !== null && eggNames.has(thing ?? ''))))
+}
+
+/** The suet may be the beef suet that was spoken of. */
+function isOfThatKind({ beside }: Statement, { thing, amount }: Statement): boolean {
+  return beside !== null && amount !== null && (thing ?? '').endsWith(` ${beside}`)
 }
 
 /** A thing of which nothing is said but its name. */

@@ -20,6 +20,8 @@ export interface Statement {
   /** The number word that things are told by. */
   readonly tale: string | null
   readonly part: string | null
+  /** Every part where the words name more than one. */
+  readonly portions: readonly string[] | null
   readonly parts: readonly AmountPart[] | null
   readonly minutes: Range | null
   readonly heat: string | null
@@ -76,6 +78,7 @@ export function statement(kind: ReadingKind, start: number, end: number, known: 
     standard: known.standard ?? null,
     tale: known.tale ?? null,
     part: known.part ?? null,
+    portions: known.portions ?? null,
     parts: known.parts ?? null,
     minutes: known.minutes ?? null,
     heat: known.heat ?? null,

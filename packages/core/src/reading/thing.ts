@@ -40,7 +40,7 @@ const turned = new Set([
   'marrow',
 ])
 
-/** Heads that say only in what shape a thing comes. */
+/** Heads that say only in what shape a thing comes: *powder of ginger*, *poudre gynger*. */
 const shapes = new Set(['powder', 'leaf'])
 
 /** Skips what describes a thing without naming it: *of the best fine white*, *dry, sifted*. */
@@ -78,6 +78,10 @@ function flowersAt(line: Line, found: Named<ThingWordRow>): ThingWordRow {
 function nounAt(line: Line, at: number, start: number, depth: number): Thing | null {
   const first = longestName(line, at, 'thing')
   if (first === null) return null
+  if (shapes.has(first.row.id) && depth < deepest) {
+    const stuff = nounAt(line, first.end, start, depth + 1)
+    if (stuff !== null) return stuff
+  }
   let { end } = first
   let row = flowersAt(line, first)
   let name = row.label

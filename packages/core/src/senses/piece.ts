@@ -17,14 +17,15 @@ for (const row of pieces) {
   byWord.set(wordOf(row.measure), things)
 }
 
-/** A whole thing goes by its own name, and a part of it by both: *lemon juice*. A blade or a sprig may be of anything of a kind. */
+/** A whole thing goes by its own name, and a part of it by both: *lemon juice*. The grating of a nutmeg is all of it. A blade or a sprig may be of anything of a kind. */
 function rowFor(question: Question): PieceRow | undefined {
   const { thing, measure, part } = question.reading
   if (!thing) return undefined
   const word = wordOf(measure)
   const things = byWord.get(word)
   const kinds = word === '' || part ? [] : thingOf(question)
-  const names = [part ? `${thing} ${part}` : thing, ...kinds].map(keyOf)
+  const own = part ? [`${thing} ${part}`, ...(part === 'grating' ? [thing] : [])] : [thing]
+  const names = [...own, ...kinds].map(keyOf)
   return names.map((name) => things?.get(name)).find((row) => row !== undefined)
 }
 

@@ -11,8 +11,14 @@ import type { Worked } from './worked.js'
 
 /** A time stands for the heat that it is said with when no more than this lies between them, in characters. */
 const nearby = 100
-/** Words that say the receipt bakes small things. */
-const smallWords = /\b(?:small|smal|little|litle|patt(?:y|ies)|tartlets?|cups?|buns?|wigg?s)\b/i
+/** What may be baked in, or baked, small or large. */
+const bakeable =
+  '(?:ones?|pies?|tarts?|tins?|pans?|dish(?:es)?|mou?lds?|coff[iy]ns?|loa(?:f|ves)|cakes?|puddings?|pasties|custards?|biscuits?)'
+/** Words that say the receipt bakes small things: *little pies*, *small round cakes*, but not *beat it small* with *a little salt*. */
+const smallWords = new RegExp(
+  String.raw`\b(?:(?:smalle?|smale?|litt?le|lytt?[ey]ll?)\s{1,3}(?:[a-z]{1,12}\s{1,3})?${bakeable}|patt(?:y|ies)|tartlets?|cups|buns?|wigg?s)\b`,
+  'i',
+)
 
 function dishOf({ filling }: Vessel, full: number): BakeDish | undefined {
   if (!filling) return undefined
@@ -49,6 +55,17 @@ function contentsOf(lines: readonly Worked[]): readonly Content[] {
   const eggs = lines.some(({ reading }) => reading.eggs !== null)
   const milk = lines.some(({ kernel }) => kernel?.good?.classes.includes('dairy') && kernel.good.classes.includes('liquid'))
   return [...(eggs ? (['egg'] as const) : []), ...(milk ? (['milk'] as const) : [])]
+}
+
+/** Whether the receipt bakes small things, by its words outside its measures: a small cupful is none. */
+function bakesSmall(title: string, text: string, lines: readonly Worked[]): boolean {
+  let rest = `${title}. `
+  let from = 0
+  for (const { found } of lines) {
+    rest += `${text.slice(from, Math.max(from, found.start))}·`
+    from = Math.max(from, found.end)
+  }
+  return smallWords.test(rest + text.slice(from))
 }
 
 const gap = (a: { start: number; end: number }, start: number, end: number): number => Math.max(0, start - a.end, a.start - end)
@@ -165,7 +182,7 @@ export function bakesOf({ title, text, lines, times, ovens, fits }: Baking, plan
   const known = oven && knownTime(title, oven, times)
   if (!oven || !known || !(known.minutes.low > 0)) return []
   const [small, large] = commonPair()
-  const reference = smallWords.test(`${title} ${text}`) ? small : large
+  const reference = bakesSmall(title, text, lines) ? small : large
   const vessels = plan.dishes.length > 0 ? plan.dishes : [small, large]
   const options = { food: foodOf(title, lines), contains: contentsOf(lines), fan: plan.oven === 'fan' }
   const note = `From ${known.said}, taken to be for a ${reference.label} filled ${Math.round(reference.filling!.deep)} mm deep, a quarter more or less.`

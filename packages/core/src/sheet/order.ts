@@ -6,6 +6,13 @@ const joint = /[.;:!?]{1,3}(?=\s|$)|,?\s{1,3}(?:and\s{1,3})?(?=(?:then|afterward
 /** Points behind these end no sentence. */
 const shortened = /(?:^|[\s(])(?:lb|lbs|oz|ozs|dr|qt|pt|gal|no|st|viz|mr|mrs|i|e|[ivxlcj]{1,8}|\d{1,4})$/iu
 
+/** Between shillings and pence there is no end either: *2s. 3d.*. */
+const shillings = /\d\s?s$/iu
+/** A heading belongs to what stands under it. */
+const heading = /^[\s.;:]{0,8}(?:ingredients|mode|method|directions)\s?$/iu
+/** A list of ingredients is one thing to lay out, to its full stop. */
+const listing = /^[\s.;:]{0,8}ingredients\b/iu
+
 interface Piece {
   readonly start: number
   readonly end: number
@@ -22,11 +29,19 @@ function piecesOf(text: string): readonly Piece[] {
     from = end
   }
   for (const { 0: mark, index } of text.matchAll(joint)) {
-    if (mark === '.' && shortened.test(text.slice(Math.max(from, index - 12), index))) continue
+    if (isNoJoint(text, from, index, mark)) continue
     close(index + (/^[.;:!?]/.test(mark) ? mark.length : mark[0] === ',' ? 1 : 0))
   }
   close(text.length)
   return pieces
+}
+
+/** Whether a mark joins what stands before it to what stands behind. */
+function isNoJoint(text: string, from: number, index: number, mark: string): boolean {
+  const before = text.slice(Math.max(from, index - 12), index)
+  const start = text.slice(from, Math.min(index, from + 24))
+  if (mark === '.' && (shortened.test(before) || (shillings.test(before) && /^\.\s?\d/.test(text.slice(index, index + 3))))) return true
+  return (index - from < 24 && heading.test(start)) || (mark === ';' && listing.test(start))
 }
 
 /** A joint inside a measure is none: *1 lb. 4 oz.*, *an egg; leave out the white*. */

@@ -61,10 +61,15 @@ export function settle(found: Found, earlier: Earlier): Settled {
   return byWeight ? { reading: found, weighs: { pan: pointed.reading, times } } : alike(found, pointed, times)
 }
 
+/** *The rind and juice of two lemons* is a line of rind and one of juice. */
+function portionsOf({ portions, ...found }: Found): readonly Found[] {
+  return portions ? portions.map((part) => ({ ...found, part })) : [found]
+}
+
 /** Statements that speak of several things at once, one for each; terms of a compound that no law binds together, one for each. */
 export function separate(found: Found): readonly Found[] {
   const things = found.each && found.things && found.things.length > 1 ? found.things : undefined
-  const byThing = things ? things.map((thing) => ({ ...found, thing, things: [thing] })) : [found]
+  const byThing = things ? things.map((thing) => ({ ...found, thing, things: [thing] })) : portionsOf(found)
   const { parts, amount } = found
   const loose = parts && parts.length > 1 && amount?.low === parts[0]!.amount.low ? parts : undefined
   if (!loose) return byThing

@@ -9,6 +9,8 @@ export interface Thickness {
 
 /** So far behind the thing the words say what it is to become. */
 const reach = 120
+/** What may stand between a thing and its *as will make*: *as much cream, blood-warm, as will make it up*. */
+const opens = /^(?:[\s,]{0,4}|,[^,]{1,40},\s{1,3})(?:as|to)\b/
 /** Words that lead to a thickness: *like a batter*, *into a light paste*, *make it the thickness of cream*. */
 const lead = String.raw`(?:like|(?:thick|thin|stiff|soft)(?:ness)?\s{1,3}(?:as|of|like)|consist(?:ence|ency)\s{1,3}of|into|make|(?:it|them|all|up)(?:\s{1,3}(?:to|be))?)`
 const between = String.raw`\s{1,3}(?:(?:a|an|the|pretty|good|moderate|moderately)\s{1,3}){0,2}`
@@ -25,6 +27,6 @@ const named = new RegExp(String.raw`\b${lead}${between}(${names.join('|')})\b`, 
  */
 export function thicknessBehind(text: string, end: number): Thickness | undefined {
   const sentence = text.slice(end, end + reach).split(/[.;:]/, 1)[0]!
-  const met = /^[\s,]{0,4}(?:as|to)\b/.test(sentence) ? named.exec(sentence) : null
+  const met = opens.test(sentence) ? named.exec(sentence) : null
   return met ? { name: met[1]!.toLowerCase().replace(/\s+/g, ' '), end: end + met.index + met[0].length } : undefined
 }
