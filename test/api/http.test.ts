@@ -144,6 +144,18 @@ describe('negotiation', () => {
     expect(await new Response(zipped.body!.pipeThrough(new DecompressionStream('gzip'))).json()).toEqual(body)
   })
 
+  test('a body that is compressed is refused before it unfolds', async () => {
+    const zipped = await new Response(
+      new Blob(['{"phrase":"a pint of cream"}']).stream().pipeThrough(new CompressionStream('gzip')),
+    ).arrayBuffer()
+    const headers = { 'content-type': 'application/json', 'content-encoding': 'gzip' }
+    for (const path of ['/v1/convert', '/v1/readings', '/v1/sheets']) {
+      const { status, body } = await ask(path, { method: 'POST', headers, body: zipped })
+      expect(status, path).toBe(415)
+      expect(body.errors[0]).toMatchObject({ parameter: 'Content-Encoding' })
+    }
+  })
+
   test('answers of some length are compressed for those who ask, and only for them', async () => {
     const app = createApp()
     const zipped = await app.request(conversion, { headers: { 'accept-encoding': 'br, gzip' } })

@@ -120,12 +120,18 @@ describe.skipIf(!found)('behind nginx', () => {
     await reader.cancel()
   })
 
-  test('what nginx itself refuses is a problem', async () => {
+  test.each([
+    ['an endless address', `GET /${'a'.repeat(100_000)} HTTP/1.1\r\nHost: x\r\n\r\n`, 414, 'address-too-long'],
+    ['one endless header', `GET / HTTP/1.1\r\nHost: x\r\nX-Long: ${'a'.repeat(100_000)}\r\n\r\n`, 431, 'too-many-headers'],
+    ['no HTTP at all', 'a pottle of cream, if you please\r\n\r\n', 400, 'malformed'],
+  ])('%s, which nginx itself refuses, is a problem', async (_, text, status, kind) => {
     const { socket, received, closed } = await openSocket(port)
-    socket.write(`GET /${'a'.repeat(100_000)} HTTP/1.1\r\nHost: x\r\n\r\n`)
+    socket.write(text)
     await closed
-    expect(received()).toMatch(/^HTTP\/1\.1 400 /)
-    expect(received()).toContain('"type":"/problems/malformed"')
+    expect(received()).toMatch(new RegExp(`^HTTP/1.1 ${status} `))
+    const body = JSON.parse(received().split('\r\n\r\n')[1]!)
+    expect(body).toMatchObject({ type: `/problems/${kind}`, status })
+    expect((await fetch(origin.url + body.type).then((page) => page.json())).title).toBe(body.title)
   })
 
   test('an emptied cache, as after a release, is filled anew while nginx goes on', async () => {

@@ -1,9 +1,17 @@
 import type { Socket } from 'node:net'
 import { type Problem, type ProblemKind, problem, problemKinds } from './http/problem.js'
 
-/** What a request that never reached the app is told, by the error of Node's parser. */
-function problemFor(code: string | undefined): Problem {
-  if (code === 'HPE_HEADER_OVERFLOW') return withExample('too-many-headers')
+/** An error of Node's parser, with the bytes that it stumbled at. */
+interface ParserError extends NodeJS.ErrnoException {
+  readonly rawPacket?: Buffer
+}
+
+/** Whether the bytes are the beginning of a request whose address has no end. */
+const isAddress = (packet: Buffer | undefined): boolean => packet !== undefined && /^[A-Z]+ \S+$/.test(packet.toString('latin1'))
+
+/** What a request that never reached the app is told. */
+function problemFor({ code, rawPacket }: ParserError): Problem {
+  if (code === 'HPE_HEADER_OVERFLOW') return withExample(isAddress(rawPacket) ? 'address-too-long' : 'too-many-headers')
   if (code === 'ERR_HTTP_REQUEST_TIMEOUT') return problem('too-slow', 'the headers were not there in time')
   return withExample('malformed')
 }
@@ -11,18 +19,19 @@ function problemFor(code: string | undefined): Problem {
 const withExample = (kind: ProblemKind): Problem => problem(kind, problemKinds[kind].example.detail)
 
 /** Answers on the bare socket, and closes it: after a request that could not be read nobody knows where the next begins. */
-export function answerUnheard(error: NodeJS.ErrnoException, socket: Socket): void {
+export function answerUnheard(error: ParserError, socket: Socket): void {
   if (!socket.writable || error.code === 'ECONNRESET') {
     socket.destroy()
     return
   }
-  const told = problemFor(error.code)
+  const told = problemFor(error)
   const body = JSON.stringify(told)
   const head = [
     `HTTP/1.1 ${told.status} ${told.title}`,
     'Content-Type: application/problem+json',
     `Content-Length: ${Buffer.byteLength(body)}`,
     'Cache-Control: no-store',
+    'Access-Control-Allow-Origin: *',
     'Connection: close',
   ]
   socket.end(`${head.join('\r\n')}\r\n\r\n${body}`)
@@ -33,6 +42,6 @@ export function refuseMalformed(): Response {
   const told = withExample('malformed')
   return new Response(JSON.stringify(told), {
     status: told.status,
-    headers: { 'content-type': 'application/problem+json', 'cache-control': 'no-store' },
+    headers: { 'content-type': 'application/problem+json', 'cache-control': 'no-store', 'access-control-allow-origin': '*' },
   })
 }

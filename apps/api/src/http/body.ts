@@ -6,12 +6,21 @@ export const mostBytes = 2 * 1024 * 1024
 
 const mediaOf = (context: Context): string => (context.req.header('content-type') ?? '').split(';')[0]!.trim().toLowerCase()
 
+/** A short body may unfold to a long one, so that none is unfolded here. */
+function refuseCoded(context: Context): void {
+  const coding = context.req.header('content-encoding')
+  if (coding === undefined || coding.toLowerCase() === 'identity') return
+  const detail = `send the body as it is, not in ${coding.slice(0, 40)}`
+  throw new ProblemError(problem('unsupported-media-type', detail, { errors: [{ parameter: 'Content-Encoding', detail }] }))
+}
+
 /**
  * The media type of the body, one of those that the route reads.
  *
- * @throws ProblemError 415 that lists them
+ * @throws ProblemError 415 that lists them, or for a body that is compressed
  */
 export function mediaType<Type extends string>(context: Context, types: readonly Type[]): Type {
+  refuseCoded(context)
   const media = mediaOf(context)
   const found = types.find((type) => type === media)
   if (found) return found

@@ -91,11 +91,18 @@ const kinds = {
     advice: 'Send long work as NDJSON, a line at a time, or in parts.',
     example: { detail: 'the body has more than 2097152 bytes' },
   },
+  'address-too-long': {
+    status: 414,
+    title: 'The address is too long',
+    cause: 'The address with its query has more than some 16 kB.',
+    advice: 'POST the words instead: /v1/convert, /v1/readings and /v1/sheets read them from the body.',
+    example: { detail: 'the address has more than 16384 bytes' },
+  },
   'unsupported-media-type': {
     status: 415,
     title: 'The body has a media type that the route does not read',
-    cause: 'The Content-Type header lacks, or names a media type that the route does not read.',
-    advice: 'Send one of those that `errors` lists.',
+    cause: 'The Content-Type header lacks or names a media type that the route does not read, or the body is compressed.',
+    advice: 'Send one of those that `errors` lists, as it is.',
     example: oneFault({ parameter: 'Content-Type' }, 'send application/json, not text/csv'),
   },
   unreadable: {
