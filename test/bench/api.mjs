@@ -26,8 +26,10 @@ export async function run() {
   const contenders = {
     'bare node:http': () => shoot(http),
     'bare Hono route': () => shoot(bare),
+    'the same, as long an answer': () => shoot(bare, { requests: [{ path: '/long' }] }),
     'a conditional request': () => shoot(pottle, { requests: [{ path: one, headers: { 'if-none-match': etag } }] }),
     'a conversion, asked again': () => shoot(pottle, { requests: [{ path: one }] }),
+    'the same, compressed': () => shoot(pottle, { requests: [{ path: one, headers: { 'accept-encoding': 'gzip' } }] }),
     'conversions, all new': () => shoot(pottle, { setupClient: askNew }),
     'a heat phrase': () => shoot(pottle, { requests: [{ path: '/v1/oven-heats?phrase=a+slack+oven&year=1690' }] }),
   }

@@ -4,9 +4,16 @@ import { createServer } from 'node:http'
 import { createAdaptorServer } from '@hono/node-server'
 import { Hono } from 'hono'
 
+/** As long as the answer to a phrase usually is. */
+const long = new Uint8Array(6000).fill(0x20)
+
+const bare = new Hono()
+  .get('/', (context) => context.json({ status: 'ok' }))
+  .get('/long', (context) => context.body(long, 200, { 'content-type': 'application/json' }))
+
 const makers = {
   http: () => createServer((_, response) => response.setHeader('content-type', 'application/json').end('{"status":"ok"}')),
-  bare: () => createAdaptorServer({ fetch: new Hono().get('/', (context) => context.json({ status: 'ok' })).fetch }),
+  bare: () => createAdaptorServer({ fetch: bare.fetch }),
   pottle: async () => createAdaptorServer({ fetch: (await import('@pottle/api')).createApp().fetch }),
 }
 
