@@ -85,6 +85,18 @@ describe('words that lean on earlier words', () => {
     expect(found(text)).toEqual(expected)
   })
 
+  test('other ones are of the same kind of thing, not of the same sort', () => {
+    expect(found('Take two ounces of bitter almonds, and the same quantity of sweet ones.')).toEqual([
+      '2 ounce bitter almond',
+      '1 as-much almond',
+    ])
+  })
+
+  test('likenesses name nothing that goes in', () => {
+    const { unmeasured } = readReceipt('Beat it as white as milk, clear as amber, like jelly, till it is thick as cream.')
+    expect(unmeasured).toEqual([])
+  })
+
   test('the like of the same points back', () => {
     const { measures } = readReceipt('Take half a pound of almonds, as much pine kernels, and the like quantity of dates.')
     expect(measures.map(({ reference }) => reference?.thing)).toEqual([undefined, 'almond', 'pine kernel'])
@@ -120,6 +132,25 @@ describe('lists', () => {
   ])('%s', (text, expected) => {
     expect(found(text)).toEqual(expected)
   })
+})
+
+describe('how many a receipt is enough for', () => {
+  test.each([
+    ['Sufficient for 6 or 7 persons.', [6, 7]],
+    ['To feed one hundred and thirty persons, take five quarts of oysters.', [130, 130]],
+    ['This will serve a score of guests. The last was for two people.', [20, 20]],
+  ])('%s', (text, [low, high]) => {
+    const { serves } = readReceipt(text)
+    expect(serves?.amount).toEqual({ low, high })
+    expect(text.slice(serves?.start, serves?.end)).toBe(serves?.phrase)
+  })
+
+  test.each([
+    'Take a pound for every six persons.',
+    'An ounce for each person.',
+    'Serve it to four persons, for two hours.',
+    'Good for the people.',
+  ])('is not told by: %s', (text) => expect(readReceipt(text).serves).toBeNull())
 })
 
 describe('numbers that measure no ingredient', () => {

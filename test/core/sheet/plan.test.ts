@@ -23,6 +23,8 @@ describe('scaling', () => {
 
   test('by guests', () => {
     expect(tartBy({ guests: 12, serves: 6 }).scale.factor).toBe(2)
+    const stated = workSheet('Take a pint of cream. Sufficient for 6 or 7 persons.', { year: 1861, plan: { guests: 13 } })
+    expect(stated.scale).toMatchObject({ factor: 2, text: expect.stringContaining('by its own words') })
     const estimated = tartBy({ guests: 12 }).scale
     expect(estimated.by).toBe('guests')
     expect(estimated.text).toContain('estimate')

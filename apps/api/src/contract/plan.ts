@@ -64,7 +64,10 @@ const Plan = named(
   z.strictObject({
     scale: z.union([z.number(), z.string()]).optional().describe('A factor: `0.5`, `"1/3"`.'),
     guests: z.number().optional().describe('How many are to be fed.'),
-    serves: z.number().optional().describe('How many the receipt feeds; estimated from its weight where nothing is said.'),
+    serves: z
+      .number()
+      .optional()
+      .describe('How many the receipt feeds; by its own words, or else estimated from its weight, where nothing is said.'),
     dish: z
       .union([z.string(), dish, z.array(z.union([z.string(), dish]))])
       .optional()

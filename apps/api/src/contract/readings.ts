@@ -63,6 +63,12 @@ export const FoundThing = named(
   z.object({ ...span, thing: z.string().describe('The name of the thing.') }),
 )
 
+export const FoundServes = named(
+  'FoundServes',
+  'How many persons prose says that a receipt is enough for.',
+  z.object({ ...span, amount: common.Range.describe('How many; both ends are the same where the words give one number.') }),
+)
+
 export const ReceiptReading = named(
   'ReceiptReading',
   'Everything that prose states, each list in the order of the text.',
@@ -75,6 +81,7 @@ export const ReceiptReading = named(
     lengths: z.array(FoundMeasure).describe('Lengths and breadths.'),
     consistencies: z.array(FoundMeasure).describe('How thick something is to be: `as thick as cream`.'),
     unmeasured: z.array(FoundThing).describe('Things without an amount.'),
+    serves: FoundServes.nullable().describe('How many it is enough for; null where it says nothing of them.'),
   }),
 )
 

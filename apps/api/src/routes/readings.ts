@@ -68,7 +68,7 @@ export const readingsRoute = route({
   handle: async ({ read }) => {
     const { text, year = null, place } = await read(ReadingRequest)
     const setting = settingOf(year, place)
-    const { measures, heats, warmths, times, lengths, consistencies, unmeasured } = readReceipt(text)
+    const { measures, heats, warmths, times, lengths, consistencies, unmeasured, serves } = readReceipt(text)
     return {
       setting: { year: setting.from === setting.to ? setting.from : setting.year, place: setting.places[0]! },
       measures: measures.map(found),
@@ -78,6 +78,7 @@ export const readingsRoute = route({
       lengths: lengths.map(found),
       consistencies: consistencies.map(found),
       unmeasured: [...unmeasured],
+      serves,
     }
   },
 })

@@ -100,11 +100,20 @@ export function alikeAt(context: Context, start: number): Statement | null {
   }
   const named = thingAt(line, at + 1, true)
   const thing = mutual && named !== null ? sharedThings(line, named, false) : named
-  const name = thing?.name ?? (line.at(pastDescribing(line, at + 1)).text === 'one' ? (measured?.thing ?? null) : null)
+  const ones = thing === null ? onesAt(line, at + 1, measured) : null
+  const name = thing?.name ?? ones?.name ?? null
   if (name === null) return null
-  const end = thing?.end ?? at + 2
+  const end = thing?.end ?? ones!.end
   const beside = line.at(end) === the.as ? besideAt(line, end + 1) : null
   return statement('comparison', start, beside?.end ?? end, { ...known, thing: name, things: severalOf(thing), beside: beside?.name })
+}
+
+/** *bitter almonds, and the same of sweet ones*: of the last thing, but of another kind where a word says so. */
+function onesAt(line: Line, start: number, measured: Statement | null): { name: string; end: number } | null {
+  const at = pastDescribing(line, start)
+  const name = measured?.thing
+  if (!name || line.at(at).text !== 'one') return null
+  return { name: at > start ? name.slice(name.lastIndexOf(' ') + 1) : name, end: at + 1 }
 }
 
 /** *the same weight of sugar as of suet*. */

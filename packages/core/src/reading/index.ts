@@ -4,6 +4,7 @@ export type {
   EggParts,
   Found,
   FoundHeat,
+  FoundServes,
   FoundThing,
   FoundTime,
   FoundWarmth,

@@ -77,13 +77,14 @@ function take(context: Context, found: Findings, next: Statement): void {
 
 const particles = new Set(['out', 'up', 'off', 'down', 'all', 'very', 'into'])
 
-/** Whether the word that names a thing does something else here: *peel them*, *roll it out*, *a sauce-pan*, *clear as amber*. */
+/** Whether the word that names a thing does something else here: *peel them*, *roll it out*, *a sauce-pan*, *clear as amber*, *like jelly*. */
 function isNoName(line: Line, { start, end }: Thing): boolean {
   if (end > start + 1) return false
   const next = line.at(end)
   if (next === the.it || next === the.them || isEmptyVessel(line, end)) return true
   const before = line.at(start - 1)
-  if (before === the.as && line.is(start - 2, Role.Describing | Role.Heat)) return true
+  if (before === the.as && line.is(start - 2, Role.Describing | Role.Heat | Role.White)) return true
+  if (before === the.like && !line.is(start - 2, Role.Article | Role.Determiner)) return true
   // A word that may be a verb is one before what verbs take, unless something before it calls for a noun.
   const calls = Role.Article | Role.Determiner | Role.Describing | Role.Vague
   if (!line.is(start, Role.Plain) || line.is(start - 1, calls) || before === the.of || before === the.with) return false

@@ -142,6 +142,12 @@ export interface FoundThing extends Span {
   readonly thing: string
 }
 
+/** How many persons a receipt says that it is enough for. */
+export interface FoundServes extends Span {
+  readonly phrase: string
+  readonly amount: Range
+}
+
 /** Everything that a receipt states, each list in the order of the text. */
 export interface ReceiptReading {
   readonly measures: readonly Found[]
@@ -151,4 +157,6 @@ export interface ReceiptReading {
   readonly lengths: readonly Found[]
   readonly consistencies: readonly Found[]
   readonly unmeasured: readonly FoundThing[]
+  /** Null where it says nothing of them. */
+  readonly serves: FoundServes | null
 }

@@ -3,6 +3,7 @@ import type { Line } from './line.js'
 import { readLine } from './reader.js'
 import type { Found, FoundHeat, FoundThing, FoundTime, ReceiptReading } from './reading.js'
 import { addDetails, type Mutable, nothing, referenceOf, spanOf } from './report.js'
+import { servesIn } from './serves.js'
 import type { Statement } from './statement.js'
 import type { Thing } from './thing.js'
 import { scan } from './tokens.js'
@@ -37,8 +38,10 @@ export function readReceipt(text: string): ReceiptReading {
     else measures.push(foundOf(line, one, statements, index))
   }
   const warmths = warm.map((one) => ({ ...placeOf(line, one), of: one.of, words: one.words }))
+  const fed = servesIn(line)
+  const serves = fed && { ...placeOf(line, fed), amount: fed.amount }
   const loose = unmeasured.filter(outside(warm))
-  return { measures, heats, warmths, times, lengths, consistencies, unmeasured: unmeasuredOf(line, loose, measures) }
+  return { measures, heats, warmths, times, lengths, consistencies, unmeasured: unmeasuredOf(line, loose, measures), serves }
 }
 
 function placeOf(line: Line, one: { start: number; end: number }): { start: number; end: number; phrase: string } {

@@ -118,7 +118,7 @@ export function consonantFrame(key: string): string | null {
 
 /** The singulars that a plural may come from, the likeliest first. */
 export function singulars(folded: string): readonly string[] {
-  if (folded.length < 4) return folded.endsWith('s') ? [folded.slice(0, -1)] : []
+  if (folded.length < 4) return folded.endsWith('s') && !folded.endsWith('ss') ? [folded.slice(0, -1)] : []
   if (folded.endsWith('ies')) return [`${folded.slice(0, -3)}y`, folded.slice(0, -1), folded.slice(0, -2)]
   if (folded.endsWith('ves')) return [`${folded.slice(0, -3)}f`, `${folded.slice(0, -3)}fe`, folded.slice(0, -1), folded.slice(0, -2)]
   if (folded.endsWith('es')) return [folded.slice(0, -1), folded.slice(0, -2)]

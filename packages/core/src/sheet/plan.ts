@@ -19,7 +19,7 @@ export interface Limit {
 export interface Plan {
   /** A factor: `0.5`, `'1/3'`. */
   readonly scale?: number | string | undefined
-  /** How many are to be fed; `serves` says how many the receipt feeds, else that is estimated from its weight. */
+  /** How many are to be fed; `serves` says how many the receipt feeds, else its own words do, else that is estimated from its weight. */
   readonly guests?: number | undefined
   readonly serves?: number | undefined
   readonly dish?: Dish | string | readonly (Dish | string)[] | undefined

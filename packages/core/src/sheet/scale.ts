@@ -1,5 +1,6 @@
 import { badOption, noAnswer } from '../error.js'
 import { findUnit, inFractions } from '../modern/index.js'
+import type { FoundServes } from '../reading/index.js'
 import { exactValue, findGood, portions } from '../tables/index.js'
 import type { CheckedPlan } from './plan.js'
 import type { SheetScale, Total } from './sheet.js'
@@ -31,11 +32,21 @@ function servingsOf(mass: Sum): number {
   return Math.max(1, Math.round(mass.best / portions.find(({ id }) => id === 'made-dish')!.best))
 }
 
-function byGuests(guests: number, serves: number | null, mass: Sum): SheetScale {
-  const served = serves ?? servingsOf(mass)
-  const factor = requireFactor('plan.guests', guests / served)
+/** How many the receipt feeds: as the plan says, else as its own words say, else by its weight. */
+function servedBy(serves: number | null, stated: FoundServes | null, mass: Sum): { count: number; how: string } {
+  if (serves !== null) return { count: serves, how: String(serves) }
+  if (stated !== null) {
+    const { low, high } = stated.amount
+    return { count: (low + high) / 2, how: `${low === high ? low : `${low} to ${high}`}, by its own words` }
+  }
+  const count = servingsOf(mass)
   const portion = portions.find(({ id }) => id === 'made-dish')!
-  const how = serves === null ? `about ${served}, at ${portion.best} g each (an estimate)` : String(served)
+  return { count, how: `about ${count}, at ${portion.best} g each (an estimate)` }
+}
+
+function byGuests(guests: number, served: { count: number; how: string }): SheetScale {
+  const { count, how } = served
+  const factor = requireFactor('plan.guests', guests / count)
   return { factor, by: 'guests', text: `for ${guests}, from a receipt that serves ${how}: ${said(factor)} times` }
 }
 
@@ -91,7 +102,7 @@ function byLimit(limit: NonNullable<CheckedPlan['limit']>, lines: readonly Worke
  *
  * @throws PottleError `bad-option` for a plan that no kitchen could follow; `no-answer` where the receipt gives nothing to scale by
  */
-export function scaleFor(plan: CheckedPlan, lines: readonly Worked[], mass: Sum, room: Sum): SheetScale {
+export function scaleFor(plan: CheckedPlan, lines: readonly Worked[], mass: Sum, room: Sum, stated: FoundServes | null): SheetScale {
   const coverage = mass?.coverage ?? 0.9
   if (plan.scale !== null)
     return {
@@ -99,7 +110,7 @@ export function scaleFor(plan: CheckedPlan, lines: readonly Worked[], mass: Sum,
       by: 'factor',
       text: plan.scale < 1 ? `${said(plan.scale)} of the receipt` : `${said(plan.scale)} times the receipt`,
     }
-  if (plan.guests !== null) return byGuests(plan.guests, plan.serves, mass)
+  if (plan.guests !== null) return byGuests(plan.guests, servedBy(plan.serves, stated, mass))
   if (plan.limit !== null) return byLimit(plan.limit, lines, coverage)
   if (plan.dishes.length > 0) return byDish(plan.dishes, room)
   return { factor: 1, by: 'nothing', text: 'the whole receipt' }

@@ -56,7 +56,7 @@ function sheetFrom(text: string, title: string, plan: CheckedPlan, setting: Sett
   const reading = readReceipt(text)
   const lines = workLines(text, reading, { setting, fixed: plan.fixed })
   const [mass, room] = [totalOf(lines, 'mass', coverage), totalOf(lines, 'room', coverage)]
-  const scale = scaleFor(plan, lines, mass, room)
+  const scale = scaleFor(plan, lines, mass, room, reading.serves)
   const [egg, footnotes] = [ownEgg(plan), startFootnotes()]
   const known: Telling['told'] = new Map()
   const told = lines.map((line) => tellLine(line, { plan, factor: scale.factor, coverage, egg, footnotes, told: known }))
