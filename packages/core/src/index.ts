@@ -106,6 +106,7 @@ export {
   type EggParts,
   type Found,
   type FoundHeat,
+  type FoundServes,
   type FoundThing,
   type FoundTime,
   type FoundWarmth,
