@@ -83,8 +83,26 @@ describe('a bake', () => {
 
   test('is for small things where they are what bakes, and not where a measure or a cut is small', () => {
     const dish = (words: string) => workSheet(`${tart} half an hour. ${words}`, { year: 1690 }).bake[0]!.note
-    expect(dish('Add a small teacupful of milk and a little salt, beaten small.')).toContain('large tin')
+    expect(dish('Add a small teacupful of milk and a little salt, beaten small.')).not.toContain('small tin')
     expect(dish('Make them up in little round cakes.')).toContain('small tin')
+  })
+
+  test('is of the whole batch where the receipt bakes it as one', () => {
+    const great = 'Take half a peck of flour, two pounds of butter, three pints of milk and ten eggs; set'
+    const [one, many] = ['it', 'them'].map((what) => workSheet(`${great} ${what} in a quick oven two hours.`, { year: 1664 }).bake[0]!)
+    expect(one!.note).toContain('the whole of it in one round')
+    expect(many!.note).toContain('a large tin')
+    // Heat goes in as the thickness to a power of 1 to 2: a layer a quarter as deep takes at most a quarter of the time.
+    expect(one!.minutes.best).toBeLessThan(many!.minutes.best / 3)
+  })
+
+  test('says where so deep a dish wants a cooler oven', () => {
+    const plan = { dish: { shape: 'round', diameter: 250, depth: 90 } } as const
+    const sheet = workSheet('Take two pounds of flour, a pint of milk and 8 eggs. Bake them in a quick oven half an hour.', {
+      year: 1750,
+      plan,
+    })
+    expect(sheet.bake[0]!.note).toMatch(/cooler oven: its time is for \d+ °C/)
   })
 
   test('says why a larger dish bakes sooner, where it does', () => {

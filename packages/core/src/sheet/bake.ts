@@ -20,7 +20,7 @@ const smallWords = new RegExp(
   'i',
 )
 
-function dishOf({ filling }: Vessel, full: number): BakeDish | undefined {
+function dishOf(filling: Vessel['filling'], full: number): BakeDish | undefined {
   if (!filling) return undefined
   const { base, length, width, deep } = filling
   const depth = deep * full
@@ -57,6 +57,51 @@ function contentsOf(lines: readonly Worked[]): readonly Content[] {
   return [...(eggs ? (['egg'] as const) : []), ...(milk ? (['milk'] as const) : [])]
 }
 
+/** Words near the oven that say that several things stand in it. */
+const several = /\b(?:them|'em|hem|theym?|[þy]em|these|loaves|pies|tarts|cakes|puddings|custards|tins|pans|dishes)\b/i
+
+/** A batch in one round vessel is taken to be a third as deep as it is across. Judgement. */
+const deepness = 1 / 3
+/** More than this, in ml, was divided before it went into the oven. Judgement. */
+const mostInOne = 20_000
+
+/** What the receipt's own time is taken to be of. */
+interface Reference {
+  readonly vessel: Vessel['filling']
+  readonly said: string
+}
+
+const common = ({ label, filling }: Vessel): Reference => ({
+  vessel: filling,
+  said: `a ${label} filled ${Math.round(filling!.deep)} mm deep`,
+})
+
+/** The whole batch in one vessel. */
+function wholeOf(volume: number): Reference {
+  const across = 10 * Math.cbrt((4 * volume) / (Math.PI * deepness))
+  const deep = across * deepness
+  const said = `the whole of it in one round, ${Math.round(across / 10)} cm across and ${Math.round(deep / 10)} cm deep`
+  return { vessel: { base: 'ellipse', length: across, width: across, deep }, said }
+}
+
+/** The words between the points before and behind a stretch of the text, as far as they are near. */
+function clauseAround(text: string, start: number, end: number): string {
+  const before = text
+    .slice(Math.max(0, start - nearby), start)
+    .split(/[.;:]/)
+    .at(-1)!
+  return before + text.slice(start, end) + text.slice(end, end + nearby).split(/[.;:]/, 1)[0]!
+}
+
+/** What the receipt bakes at once: small things, several things, or all of it as one. */
+function referenceFor({ title, text, lines, room }: Baking, { start, end }: SheetOven, known: Known): Reference {
+  const [small, large] = commonPair()
+  if (bakesSmall(title, text, lines)) return common(small)
+  const clause = start === null || end === null ? '' : clauseAround(text, start, end)
+  const whole = known.own && room !== null && room <= mostInOne && !several.test(clause)
+  return whole ? wholeOf(room) : common(large)
+}
+
 /** Whether the receipt bakes small things, by its words outside its measures: a small cupful is none. */
 function bakesSmall(title: string, text: string, lines: readonly Worked[]): boolean {
   let rest = `${title}. `
@@ -84,12 +129,14 @@ const sayRange = ({ low, high }: Range): string => (low === high ? String(low) :
 interface Known {
   readonly minutes: Range
   readonly said: string
+  /** Whether the receipt itself states it. */
+  readonly own: boolean
   readonly sources: (typeof bakeGoods)[number]['source']
 }
 
 function knownTime(title: string, oven: SheetOven, times: readonly FoundTime[]): Known | undefined {
   const stated = timeWith(oven, times)
-  if (stated !== undefined) return { minutes: stated, said: `the receipt's own ${sayRange(stated)} minutes`, sources: [] }
+  if (stated !== undefined) return { minutes: stated, said: `the receipt's own ${sayRange(stated)} minutes`, own: true, sources: [] }
   const words = ` ${title.toLowerCase().replace(/[^a-z]{1,20}/g, ' ')} `
   const rows = bakeGoods.flatMap((row) => row.names.filter((name) => words.includes(` ${name} `)).map((name) => ({ row, name })))
   const [longest] = rows.sort((a, b) => b.name.length - a.name.length)
@@ -98,6 +145,7 @@ function knownTime(title: string, oven: SheetOven, times: readonly FoundTime[]):
   return {
     minutes: { low: minutes[0], high: minutes[1] },
     said: `${minutes.join(' to ')} minutes for ${label} in tables of about 1930`,
+    own: false,
     sources: source,
   }
 }
@@ -110,6 +158,8 @@ export interface Baking {
   readonly times: readonly FoundTime[]
   readonly ovens: readonly SheetOven[]
   readonly fits: readonly DishFit[]
+  /** The whole receipt in ml, unscaled; null where it can't be told. */
+  readonly room: number | null
 }
 
 function planned(run: () => BakePlan): BakePlan | undefined {
@@ -129,19 +179,19 @@ const otherwise = 1.25
 interface Baked {
   readonly fit: DishFit
   readonly vessel: Vessel
-  readonly reference: Vessel
+  readonly reference: Reference
   readonly known: Known
   readonly celsius: number
 }
 
-/** How long a dish bakes by a time that is known of the common dish, filled so many times as deep as it usually is. */
+/** How long a dish bakes by a time that is known of the reference, filled so many times as deep as that. */
 function planBy(
   { fit, vessel, reference, celsius }: Baked,
   minutes: number,
   deep: number,
   options: Pick<BakePlanOptions, 'food' | 'contains' | 'fan'>,
 ): BakePlan | undefined {
-  const [from, to] = [dishOf(reference, deep), dishOf(vessel, fit.full)]
+  const [from, to] = [dishOf(reference.vessel, deep), dishOf(vessel.filling, fit.full)]
   return from && to && planned(() => bakePlan({ ...options, from: { ...from, minutes, celsius }, to }))
 }
 
@@ -156,6 +206,8 @@ function bakeOf(
   const plan = planBy(baked, (low + high) / 2, 1, options)
   if (!plan) return undefined
   const { core, signs, warnings, sources } = plan
+  const cooler =
+    plan.celsius < baked.celsius - 1 ? `So deep a dish wants a cooler oven: its time is for ${Math.round(plan.celsius)} °C.` : ''
   const early = Math.min(plan.minutes.early, planBy(baked, low, otherwise, options)!.minutes.early)
   const late = Math.max(plan.minutes.late, planBy(baked, high, 1 / otherwise, options)!.minutes.late)
   return {
@@ -164,7 +216,7 @@ function bakeOf(
     text: sayMinutes({ early, nominal: plan.minutes.nominal, late }),
     core: core ? `${core.degC[0].toFixed(0)} °C (${core.degF[0]} °F) at the middle` : null,
     signs,
-    note: [note, ...warnings].join(' '),
+    note: [note, cooler, ...warnings].filter(Boolean).join(' '),
     sources: footnotes.cite([...known.sources, ...sources]),
   }
 }
@@ -177,15 +229,16 @@ function depthNote(fits: readonly DishFit[], bakes: readonly SheetBake[]): strin
 }
 
 /** How long each dish of the plan bakes; none where the receipt names no heat, or neither a time nor goods whose time is known. */
-export function bakesOf({ title, text, lines, times, ovens, fits }: Baking, plan: CheckedPlan, footnotes: Footnotes): readonly SheetBake[] {
+export function bakesOf(baking: Baking, plan: CheckedPlan, footnotes: Footnotes): readonly SheetBake[] {
+  const { title, lines, times, ovens, fits } = baking
   const [oven] = ovens
   const known = oven && knownTime(title, oven, times)
   if (!oven || !known || !(known.minutes.low > 0)) return []
   const [small, large] = commonPair()
-  const reference = bakesSmall(title, text, lines) ? small : large
+  const reference = referenceFor(baking, oven, known)
   const vessels = plan.dishes.length > 0 ? plan.dishes : [small, large]
   const options = { food: foodOf(title, lines), contains: contentsOf(lines), fan: plan.oven === 'fan' }
-  const note = `From ${known.said}, taken to be for a ${reference.label} filled ${Math.round(reference.filling!.deep)} mm deep, a quarter more or less.`
+  const note = `From ${known.said}, taken to be for ${reference.said}, a quarter more or less.`
   const baked = fits.flatMap((fit, i) => {
     const bake = bakeOf({ fit, vessel: vessels[i]!, reference, known, celsius: oven.value.best }, options, note, footnotes)
     return bake ? [{ fit, bake }] : []

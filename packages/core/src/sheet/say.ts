@@ -70,7 +70,7 @@ export function reasonBeside({ chosen }: SheetLine): string {
   if (!chosen) return ''
   const { reason, label } = chosen
   const [head] = label.split(';', 1)
-  const rest = reason.startsWith(head!) ? reason.slice(head!.length).replace(/^[.;, ]{1,3}/, '') : reason
+  const rest = capital(reason.startsWith(head!) ? reason.slice(head!.length).replace(/^[.;, ]{1,3}/, '') : reason)
   return rest === '' || /[.!?]$/.test(rest) ? rest : `${rest}.`
 }
 

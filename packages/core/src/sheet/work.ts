@@ -81,7 +81,7 @@ function sheetFrom(text: string, title: string, plan: CheckedPlan, setting: Sett
     ),
     oven,
     warmths,
-    bake: bakesOf({ title, text, lines, times: reading.times, ovens: oven, fits: dishes.fits }, plan, footnotes),
+    bake: bakesOf({ title, text, lines, times: reading.times, ovens: oven, fits: dishes.fits, room: room?.best ?? null }, plan, footnotes),
     order: orderOf(
       text,
       told.map(({ line }) => line),
