@@ -105,6 +105,13 @@ describe('a bake', () => {
     expect(sheet.bake[0]!.note).toMatch(/cooler oven: its time is for \d+ °C/)
   })
 
+  test('is told where an oven is warm enough for the dish as it is taken to be, and too cool for a deeper one', () => {
+    const words = 'Take half a pound of flour and a pound of butter. Bake it in a cool oven half an hour.'
+    const [bake] = workSheet(words, { year: 1700, plan: { dish: { shape: 'round', diameter: 250, depth: 90 } } }).bake
+    expect(bake!.minutes.early).toBeLessThanOrEqual(bake!.minutes.best)
+    expect(bake!.minutes.late).toBeGreaterThanOrEqual(bake!.minutes.best)
+  })
+
   test('says why a larger dish bakes sooner, where it does', () => {
     const [small, large] = tartBy().bake
     expect(large!.minutes.best).toBeLessThan(small!.minutes.best)
