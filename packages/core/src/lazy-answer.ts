@@ -39,7 +39,9 @@ export class LazyAnswer implements Answer {
     const { quantity } = this.#resolved.assessment
     this.phrase = phrase
     this.setting = { year: setting.from === setting.to ? setting.from : setting.year, place: setting.places[0]! }
-    this.reading = { kind, amount, measure, thing, qualifier, eggs, unread: read.unread.map(({ start, end }) => phrase.slice(start, end)) }
+    const passed = read.unread.map(({ start, end }) => phrase.slice(start, end))
+    const unread = [...passed, ...(this.#resolved.assessment.senses[0]!.unread ?? [])]
+    this.reading = { kind, amount, measure, thing, qualifier, eggs, unread }
     this.value = { quantity, unit: baseUnits[quantity], low, best, high, coverage }
   }
 

@@ -53,7 +53,7 @@ export function notesOn(resolved: Resolved, read: Reading, setting: Setting, unr
   const unreadNote = unread.length > 0 ? `These words gave nothing: ${unread.join(' ')}.` : undefined
   const { good } = resolved.assessment
   const misprints = resolved.other && good ? misprintsOf(good, setting) : []
-  return [choiceNote(resolved), yearNote(resolved, setting), oneOfNote(read), apartNote(resolved), ...misprints, unreadNote].filter(
-    (note) => note !== undefined,
-  )
+  const remarks = resolved.assessment.senses[0]!.remarks ?? []
+  const own = [choiceNote(resolved), yearNote(resolved, setting), oneOfNote(read), apartNote(resolved)]
+  return [...own, ...remarks, ...misprints, unreadNote].filter((note) => note !== undefined)
 }

@@ -24,6 +24,13 @@ describe('heats as temperatures of a conversion', () => {
     expect([value.low, value.best, value.high].map(Math.round)).toEqual([191, 204, 232])
   })
 
+  it('says what is known besides, and which words gave nothing', () => {
+    expect(convert('a gentle fire', { year: 1750 }).notes.join(' ')).toMatch(/Before 1800 gentle is a slow oven.*Of a fire/)
+    const { reading, notes } = convert('a slow boat', { year: 1750 })
+    expect(reading.unread).toEqual(['boat'])
+    expect(notes).toEqual(['These words gave nothing: boat.'])
+  })
+
   it('is asked for in one unit, and refuses a mass', () => {
     expect(convert('a moderate oven', { year: 1860, to: 'gas-mark' }).modern).toHaveLength(1)
     expect(() => convert('a moderate oven', { year: 1860, to: 'g' })).toThrow(PottleError)

@@ -29,6 +29,10 @@ export interface Sense {
   readonly shape?: VesselRow['shape']
   /** The number word is a weight of this thing, which nobody then counts: a hundred of raisins. */
   readonly weighed?: true
+  /** Words of the phrase that the kind could make nothing of. */
+  readonly unread?: readonly string[]
+  /** What a reader should know besides. */
+  readonly remarks?: readonly string[]
   /** The words that shift an amount are in the value already. */
   readonly qualified?: boolean
 }

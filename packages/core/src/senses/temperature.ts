@@ -54,13 +54,15 @@ export const temperature: SenseKind = {
   name: 'temperature',
   answers: ({ reading }: Question) => reading.kind === 'heat' && reading.heat !== undefined,
   senses: ({ reading, setting }: Question): readonly Sense[] =>
-    gather(readingsIn(reading.heat!, setting)).map(({ id, label, likelihood, value, reading: { steps } }) => ({
+    gather(readingsIn(reading.heat!, setting)).map(({ id, label, likelihood, value, reading: { steps, unread, notes } }) => ({
       id,
       label,
       likelihood,
       quantity: 'temperature' as const,
       value,
       steps,
+      unread,
+      remarks: notes,
       whole: true,
     })),
   modern: (_, band) => Object.values(ovenSettings(band)),
