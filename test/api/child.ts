@@ -15,6 +15,8 @@ export interface Child {
   stopAll(signal?: NodeJS.Signals): Promise<number | null>
 }
 
+export const pause = (milliseconds: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, milliseconds))
+
 const begun = new Set<ChildProcess>()
 
 /** Ends what a test has left running. */

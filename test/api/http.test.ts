@@ -2,8 +2,7 @@
 import { createApp } from '@pottle/api'
 import { describe, expect, test } from 'vitest'
 import { ask, post } from './ask.js'
-
-const conversion = '/v1/convert?phrase=a+pottle+of+cream&year=1690'
+import { conversion } from './questions.js'
 
 describe('caches', () => {
   test('one strong tag is the tag of every answer of one form', async () => {

@@ -3,8 +3,7 @@ import { createApp } from '@pottle/api'
 import { describe, expect, test } from 'vitest'
 import { networkOf } from '../../apps/api/src/http/limit.js'
 import { ask } from './ask.js'
-
-const conversion = '/v1/convert?phrase=a+pottle+of+cream&year=1690'
+import { conversion } from './questions.js'
 
 describe('limits', () => {
   test('a limit is off unless it is asked for', async () => {

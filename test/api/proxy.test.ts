@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { bundleServer } from './bundle.js'
 import { type Child, endChildren, openSocket, startChild } from './child.js'
 import { hasNginx, type Nginx, startNginx } from './nginx.js'
-import { essence, questions } from './questions.js'
+import { conversion, essence, questions } from './questions.js'
 
 const found = hasNginx()
 const advice = 'nginx was not found; install it (Debian: apt-get install nginx-light) and run the tests again'
@@ -37,8 +37,6 @@ describe.skipIf(!found)('behind nginx', () => {
     await nginx?.stop()
     endChildren()
   }, 30_000)
-
-  const conversion = '/v1/convert?phrase=a+pottle+of+cream&year=1690'
 
   test.each(questions.map((question) => [`${question.init?.method ?? 'GET'} ${question.path}`, question] as const))(
     '%s is the origin’s own, at first and out of the cache',

@@ -1,3 +1,6 @@
+/** A question that every test of the server may ask. */
+export const conversion = '/v1/convert?phrase=a+pottle+of+cream&year=1690'
+
 /** Questions of every kind, for hosts that must all give the same answers. */
 export interface Asked {
   readonly path: string

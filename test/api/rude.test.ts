@@ -1,10 +1,8 @@
 /** The server as a process, and clients that break the rules of HTTP, or of manners. */
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { bundleServer } from './bundle.js'
-import { type Child, endChildren, openSocket, startChild } from './child.js'
-
-const conversion = '/v1/convert?phrase=a+pottle+of+cream&year=1690'
-const pause = (milliseconds: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, milliseconds))
+import { type Child, endChildren, openSocket, pause, startChild } from './child.js'
+import { conversion } from './questions.js'
 
 let file = ''
 beforeAll(async () => {

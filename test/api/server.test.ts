@@ -3,10 +3,8 @@ import { existsSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { bundleServer } from './bundle.js'
-import { endChildren, runChild, startChild } from './child.js'
-
-const conversion = '/v1/convert?phrase=a+pottle+of+cream&year=1690'
-const pause = (milliseconds: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, milliseconds))
+import { endChildren, pause, runChild, startChild } from './child.js'
+import { conversion } from './questions.js'
 
 let file = ''
 beforeAll(async () => {

@@ -2,10 +2,8 @@
 import { Agent, get } from 'node:http'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { bundleServer } from './bundle.js'
-import { endChildren, startChild } from './child.js'
-
-const conversion = '/v1/convert?phrase=a+pottle+of+cream&year=1690'
-const pause = (milliseconds: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, milliseconds))
+import { endChildren, pause, startChild } from './child.js'
+import { conversion } from './questions.js'
 
 let file = ''
 beforeAll(async () => {
