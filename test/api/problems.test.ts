@@ -1,7 +1,7 @@
 /** What goes wrong, told to programs (RFC 9457) and to people. */
 import { createApp } from '@pottle/api'
 import { describe, expect, test } from 'vitest'
-import { ask, post } from './ask.js'
+import { ask, post, type Reply } from './ask.js'
 
 describe('problems', () => {
   test('every kind is explained at its address, to programs and to people', async () => {
@@ -30,6 +30,72 @@ describe('problems', () => {
     for (const { status, body } of faults) {
       expect((await ask(body.type)).body).toMatchObject({ type: body.type, status })
     }
+  })
+})
+
+/** A request that has each kind of problem, as its page tells it. */
+const cases: readonly (readonly [kind: string, () => Promise<Reply>])[] = [
+  ['bad-parameter', () => ask('/v1/convert?phrase=a+pint&year=3000')],
+  ['bad-body', () => post('/v1/sheets', { text: 'Take a pint of cream.', plan: { scale: 0 } })],
+  ['not-found', () => ask('/v1/measures/potle')],
+  ['method-not-allowed', () => ask('/v1/measures', { method: 'DELETE' })],
+  ['not-acceptable', () => ask('/v1/measures', { headers: { accept: 'image/png' } })],
+  ['too-large', () => post('/v1/readings', { text: 'x'.repeat(3_000_000) })],
+  ['unsupported-media-type', () => post('/v1/readings', 'x', 'text/csv')],
+  ['unreadable', () => ask('/v1/convert?phrase=a+prottle')],
+  ['no-answer', () => ask('/v1/loaves?year=1905')],
+]
+
+test.each(cases)('the case that is told of %s is what comes of it', async (kind, provoke) => {
+  const { example } = (await ask(`/problems/${kind}`)).body
+  const { type, title, status, ...told } = (await provoke()).body
+  expect(type).toBe(`/problems/${kind}`)
+  expect(told).toEqual(example)
+})
+
+describe('what does not fit is told in plain words', () => {
+  const fields = 'phrase, thing, to, standard, year, place, coverage'
+  const sheet = (plan: object) => ({ text: 'Take a pint of cream.', plan })
+
+  test.each([
+    ['/v1/convert', { phrase: 'a pint', yeer: 1 }, '/yeer', `there is no such field here; there are ${fields}`],
+    ['/v1/convert', 'x', '', 'give an object, not "x"'],
+    ['/v1/convert', { phrase: 'a pint', place: null }, '/place', 'give a string, not null'],
+    ['/v1/convert', { phrase: 'a pint', coverage: '0.9' }, '/coverage', 'give a number, not "0.9"'],
+    ['/v1/convert', { phrase: 'a pint', year: true }, '/year', 'give a number or a string, not true'],
+    ['/v1/bake-plans', { food: 'custard', from: {}, to: {} }, '/from/minutes', 'give a number'],
+    ['/v1/sheets', sheet({ units: 'imperial' }), '/plan/units', 'give "metric", "us" or "uk", not "imperial"'],
+    [
+      '/v1/sheets',
+      sheet({ dish: { shape: 'ring' } }),
+      '/plan/dish/shape',
+      'give "round", "square", "rectangle", "oval", "loaf" or "mould", not "ring"',
+    ],
+    ['/v1/sheets', sheet({ dish: 9 }), '/plan/dish', 'give a string, an object or an array, not 9'],
+    ['/v1/sheets', sheet({ fixed: { lines: { 1: { standard: 3 } } } }), '/plan/fixed/lines/1/standard', 'give a string, not 3'],
+    ['/v1/brick-oven', { timeConstant: { low: 6 } }, '/timeConstant/best', 'give a number'],
+    ['/v1/brick-oven', { year: 1690.5 }, '/year', 'give a whole number, not 1690.5'],
+    ['/v1/brick-oven', { hours: 100 }, '/hours', 'give at most 72'],
+    ['/v1/brick-oven', { batchMinutes: 0 }, '/batchMinutes', 'give more than 0'],
+  ])('%s with %j', async (path, body, pointer, detail) => {
+    const { errors, detail: whole } = (await post(path, JSON.stringify(body))).body
+    expect(errors).toContainEqual({ pointer, detail })
+    expect(whole).toContain(`${pointer || 'the body'}: ${detail}`)
+  })
+
+  test('and so it is of a query', async () => {
+    const { errors } = (await ask('/v1/loaves?year=1690&market=city&colour=brown')).body
+    expect(errors).toContainEqual({ parameter: 'market', detail: 'give "london", "town" or "country", not "city"' })
+    const names = 'coin, kind, year, place, wheat, allowance, crumb, market, coverage'
+    expect(errors).toContainEqual({ parameter: 'colour', detail: `there is no such parameter here; there are ${names}` })
+    expect((await ask('/v1/sources?page=2')).body.errors).toEqual([
+      { parameter: 'page', detail: 'there is no such parameter here; there are none' },
+    ])
+  })
+
+  test('what the library says of a body names its place as the rest does', async () => {
+    const { detail } = (await post('/v1/sheets', sheet({ guests: 0 }))).body
+    expect(detail).toMatch(/^\/plan\/guests: /)
   })
 })
 

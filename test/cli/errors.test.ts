@@ -50,7 +50,7 @@ const wrong: readonly (readonly [string, number, ...string[]])[] = [
   ['sheet --demo tart', 2, '--demo: "tart" won\'t do; choose almond-tart-1690'],
   ['sheet --format pdf', 2, '--format: "pdf" won\'t do; choose text, markdown'],
   ['sheet --json --format csv', 2, '"--json"', 'it contradicts --format csv'],
-  ['sheet --scale 0', 2, '--scale: "0" leaves nothing to cook'],
+  ['sheet --scale 0', 2, '--scale: "0" won\'t do; give a number from 0.001 to 1000 or a fraction such as "1/3"'],
   ['sheet --scale 2 --guests 8', 2, '--guests: --scale and --guests both scale the receipt'],
   ['sheet --serves 4', 2, '--serves: it tells how many the receipt feeds, which scales nothing without --guests'],
   ['sheet --guests some', 2, '--guests: "some" is not a number'],

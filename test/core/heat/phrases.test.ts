@@ -211,6 +211,8 @@ describe('what cannot be read', () => {
     expect(error.code).toBe('unreadable')
     expect(error.words?.nearest).toContain('brisk')
     expect(error.words?.unread).toEqual(['brizk'])
+    const { nearest } = fault('a tepid oven').words!
+    expect(new Set(nearest).size).toBe(nearest.length)
   })
 
   test.each(['a dutch oven', 'a close oven', 'a sweet oven'])('%s is no heat', (phrase) => {

@@ -177,6 +177,8 @@ describe('bad input', () => {
     ['a standard that is none', { fixed: { standards: { pint: 'martian' } } }, 'plan.fixed.standards.pint'],
     ['an unused standard that is none', { fixed: { standards: { bushel: 'martian' } } }, 'plan.fixed.standards.bushel'],
     ['a line that is none', { fixed: { lines: { 9: { g: 3 } } } }, 'plan.fixed.lines.9'],
+    ['a size of nothing', { fixed: { sizes: { spoonful: {} } } }, 'plan.fixed.sizes.spoonful'],
+    ['a line fixed to nothing', { fixed: { lines: { 1: {} } } }, 'plan.fixed.lines.1'],
     ['a weight that is none', { fixed: { egg: -3 } }, 'plan.fixed.egg'],
   ]
 

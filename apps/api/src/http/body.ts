@@ -1,5 +1,5 @@
 import type { Context, MiddlewareHandler } from 'hono'
-import { ProblemError, problem } from './problem.js'
+import { faulty, ProblemError, problem } from './problem.js'
 
 /** A megabyte of prose fits, with room for its options; longer work goes as NDJSON. */
 export const mostBytes = 2 * 1024 * 1024
@@ -10,8 +10,9 @@ const mediaOf = (context: Context): string => (context.req.header('content-type'
 function refuseCoded(context: Context): void {
   const coding = context.req.header('content-encoding')
   if (coding === undefined || coding.toLowerCase() === 'identity') return
-  const detail = `send the body as it is, not in ${coding.slice(0, 40)}`
-  throw new ProblemError(problem('unsupported-media-type', detail, { errors: [{ parameter: 'Content-Encoding', detail }] }))
+  throw faulty('unsupported-media-type', [
+    { parameter: 'Content-Encoding', detail: `send the body as it is, not in ${coding.slice(0, 40)}` },
+  ])
 }
 
 /**
@@ -24,8 +25,9 @@ export function mediaType<Type extends string>(context: Context, types: readonly
   const media = mediaOf(context)
   const found = types.find((type) => type === media)
   if (found) return found
-  const detail = `send ${types.join(' or ')}${media ? `, not ${media.slice(0, 60)}` : ''}`
-  throw new ProblemError(problem('unsupported-media-type', detail, { errors: [{ parameter: 'Content-Type', detail }] }))
+  throw faulty('unsupported-media-type', [
+    { parameter: 'Content-Type', detail: `send ${types.join(' or ')}${media ? `, not ${media.slice(0, 60)}` : ''}` },
+  ])
 }
 
 function tooLarge(): ProblemError {

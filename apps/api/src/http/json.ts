@@ -2,20 +2,14 @@ import type { Context } from 'hono'
 import type { z } from 'zod'
 import { mediaType, readText } from './body.js'
 import type { Exact } from './exact.js'
-import { ProblemError, type ProblemFault, pointerTo, problem } from './problem.js'
+import { fitting } from './misfits.js'
+import { faulty, pointerTo } from './problem.js'
 
-/** Faults of a body that does not fit its schema, as JSON pointers (RFC 6901). */
-function bodyFaults(error: z.ZodError): ProblemFault[] {
-  return error.issues.flatMap((issue) =>
-    issue.code === 'unrecognized_keys'
-      ? issue.keys.map((key) => ({ pointer: pointerTo([...issue.path, key]), detail: 'there is no such field here' }))
-      : [{ pointer: pointerTo(issue.path), detail: issue.message }],
-  )
-}
+/** No body of ours nests deeper. */
+const mostDeep = 64
 
-/** Whether a value nests deeper than any body of ours, found without recursion. */
+/** Whether a value nests deeper than that, found without recursion. */
 function tooDeep(text: string): boolean {
-  const most = 64
   let depth = 0
   let quoted = false
   for (let i = 0; i < text.length; i++) {
@@ -25,32 +19,28 @@ function tooDeep(text: string): boolean {
       else if (mark === '"') quoted = false
     } else if (mark === '"') quoted = true
     else if (mark === '{' || mark === '[') {
-      if (++depth > most) return true
+      if (++depth > mostDeep) return true
     } else if (mark === '}' || mark === ']') depth--
   }
   return false
 }
 
 export function parseJson(text: string): unknown {
-  if (tooDeep(text))
-    throw new ProblemError(
-      problem('bad-body', 'the JSON nests deeper than any body here', { errors: [{ pointer: '', detail: 'nest at most 64 deep' }] }),
-    )
+  if (tooDeep(text)) throw faulty('bad-body', [{ pointer: '', detail: `nest no deeper than ${mostDeep}` }])
   try {
     return JSON.parse(text)
   } catch (error) {
-    const detail = `the body is not JSON: ${(error as Error).message.slice(0, 120)}`
-    throw new ProblemError(problem('bad-body', detail, { errors: [{ pointer: '', detail }] }))
+    throw faulty('bad-body', [{ pointer: '', detail: `this is not JSON: ${(error as Error).message.slice(0, 120)}` }])
   }
 }
 
 /** @throws ProblemError 400 that points at each place in the value which does not fit */
 export function fit<Schema extends z.ZodType>(schema: Schema, value: unknown): Exact<z.output<Schema>> {
-  const result = schema.safeParse(value)
-  if (result.success) return result.data as Exact<z.output<Schema>>
-  const errors = bodyFaults(result.error)
-  throw new ProblemError(
-    problem('bad-body', errors.map(({ pointer, detail }) => `${pointer || 'the body'}: ${detail}`).join('; '), { errors }),
+  const result = fitting(schema, value, 'field')
+  if ('data' in result) return result.data as Exact<z.output<Schema>>
+  throw faulty(
+    'bad-body',
+    result.misfits.map(({ path, detail }) => ({ pointer: pointerTo(path), detail })),
   )
 }
 

@@ -1,6 +1,6 @@
 import type { Context } from 'hono'
 import { accepts } from 'hono/accepts'
-import { ProblemError, problem } from './problem.js'
+import { faulty } from './problem.js'
 
 /**
  * The media type to answer with: the one that the Accept header (RFC 9110, section 12.5.1) ranks highest among those the route has, the first
@@ -13,8 +13,7 @@ export function negotiate<Type extends string>(context: Context, types: readonly
   if (header === undefined || header === '*/*' || header === types[0]) return types[0]
   const chosen = accepts(context, { header: 'Accept', supports: [...types], default: '', match: bestOf })
   if (chosen !== '') return chosen as Type
-  const detail = `ask for one of ${types.join(', ')}`
-  throw new ProblemError(problem('not-acceptable', detail, { errors: [{ parameter: 'Accept', detail }] }))
+  throw faulty('not-acceptable', [{ parameter: 'Accept', detail: `ask for one of ${types.join(', ')}` }])
 }
 
 interface Wanted {

@@ -1,5 +1,5 @@
 import type { PottleError } from '@pottle/core'
-import { type ProblemCase, type ProblemKind, problemKinds } from './problemKinds.js'
+import { type ProblemCase, type ProblemFault, type ProblemKind, problemKinds, tellFaults } from './problemKinds.js'
 
 export { type KindOfProblem, type ProblemCase, type ProblemFault, type ProblemKind, problemKinds } from './problemKinds.js'
 
@@ -27,15 +27,21 @@ export function pointerTo(path: readonly PropertyKey[]): string {
 
 /** What went wrong in the library, as a problem: the same facts, with the status that fits, named as the request has them. */
 export function problemFrom(error: PottleError, where: 'query' | 'body'): Problem {
-  const { code, faults, message, words } = error
-  if (where === 'query') return problem(code === 'bad-option' ? 'bad-parameter' : code, message, { errors: faults, ...words })
-  const errors = faults.map(({ parameter, detail }) => ({ pointer: pointerTo(parameter.split('.')), detail }))
-  return problem(code === 'bad-option' ? 'bad-body' : code, message, { errors, ...words })
+  const { code, faults, words } = error
+  const inBody = where === 'body'
+  const errors = inBody ? faults.map(({ parameter, detail }) => ({ pointer: pointerTo(parameter.split('.')), detail })) : faults
+  const badOption = inBody ? 'bad-body' : 'bad-parameter'
+  return problem(code === 'bad-option' ? badOption : code, tellFaults(errors), { errors, ...words })
+}
+
+/** A problem that is no more than the faults that are named. */
+export function faulty(kind: ProblemKind, errors: readonly ProblemFault[]): ProblemError {
+  return new ProblemError(problem(kind, tellFaults(errors), { errors }))
 }
 
 /** A query parameter that is wrong by itself or beside the others. */
 export function badParameter(parameter: string, detail: string): ProblemError {
-  return new ProblemError(problem('bad-parameter', `${parameter}: ${detail}`, { errors: [{ parameter, detail }] }))
+  return faulty('bad-parameter', [{ parameter, detail }])
 }
 
 /** Thrown by routes; the app turns it into a response in one place. */

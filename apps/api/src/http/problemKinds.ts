@@ -25,29 +25,33 @@ export interface KindOfProblem {
   readonly example: ProblemCase
 }
 
-/** A case with one fault, whose detail says all. */
-const oneFault = (where: { readonly parameter: string } | { readonly pointer: string }, detail: string): ProblemCase => ({
-  detail: `${'parameter' in where ? where.parameter : where.pointer}: ${detail}`,
-  errors: [{ ...where, detail }],
-})
+/** What is said of several faults in one breath, each after the name of its place. */
+export function tellFaults(faults: readonly ProblemFault[]): string {
+  return faults.map(({ parameter, pointer, detail }) => `${parameter ?? (pointer || 'the body')}: ${detail}`).join('; ')
+}
+
+/** A case with one fault. */
+function oneFault(where: { readonly parameter: string } | { readonly pointer: string }, detail: string): ProblemCase {
+  const errors = [{ ...where, detail }]
+  return { detail: tellFaults(errors), errors }
+}
 
 const kinds = {
   'bad-parameter': {
     status: 400,
     title: 'A parameter is missing, unknown or out of range',
     cause: 'A query parameter lacks, is not one of the route’s, is given twice, or has a value that the tables do not reach.',
-    advice: 'Each entry of `errors` names one and says what would be right. All that are wrong are named at once, up to fifty.',
+    advice:
+      'Each entry of `errors` names one and says what would be right, up to fifty. Values are weighed only where all parameters are known and well formed, so that a second request may find more.',
     example: oneFault({ parameter: 'year' }, '3000 lies outside the tables, which cover 1266 to 1914'),
   },
   'bad-body': {
     status: 400,
     title: 'The body is not what the route takes',
     cause: 'The body is not JSON, or a field of it lacks, is not one of the request’s, or has a value that will not do.',
-    advice: 'Each entry of `errors` points at the place (RFC 6901) and says what would be right.',
-    example: oneFault(
-      { pointer: '/plan/scale' },
-      '0 leaves nothing to cook; give a number from 0.001 to 1000, or a fraction such as "1/3"',
-    ),
+    advice:
+      'Each entry of `errors` points at the place (RFC 6901) and says what would be right, up to fifty. Values are weighed only where all fields are known and well formed, so that a second request may find more.',
+    example: oneFault({ pointer: '/plan/scale' }, '0 won\'t do; give a number from 0.001 to 1000 or a fraction such as "1/3"'),
   },
   malformed: {
     status: 400,
@@ -111,10 +115,10 @@ const kinds = {
     cause: 'The request is well formed, but its words name no measure, heat or loaf that is known here.',
     advice: '`understood` and `unread` divide the words; `nearest` lists names like those that were not understood.',
     example: {
-      ...oneFault({ parameter: 'phrase' }, 'no measure was found in "three pottels"; the nearest are pottle, bottle'),
-      understood: ['three'],
-      unread: ['pottels'],
-      nearest: ['pottle', 'bottle'],
+      ...oneFault({ parameter: 'phrase' }, 'states no measure, count or heat that can be read'),
+      understood: ['a'],
+      unread: ['prottle'],
+      nearest: ['pottle', 'bottle', 'prune'],
     },
   },
   'no-answer': {

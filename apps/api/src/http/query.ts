@@ -1,14 +1,7 @@
 import type { Context } from 'hono'
 import type { z } from 'zod'
-import { badParameter, ProblemError, problem } from './problem.js'
-
-function faultsOf(error: z.ZodError): { parameter: string; detail: string }[] {
-  return error.issues.flatMap((issue) =>
-    issue.code === 'unrecognized_keys'
-      ? issue.keys.map((key) => ({ parameter: key, detail: 'this route has no such parameter' }))
-      : [{ parameter: issue.path.join('.'), detail: issue.message }],
-  )
-}
+import { fitting } from './misfits.js'
+import { badParameter, faulty } from './problem.js'
 
 /** Query parameters by name. A parameter given twice is a contradiction, and is refused. */
 export function queryOf(context: Context): Record<string, string> {
@@ -22,8 +15,10 @@ export function queryOf(context: Context): Record<string, string> {
 
 /** @throws ProblemError 400 that names each parameter which lacks, is unknown or does not fit */
 export function check(schema: z.ZodObject, given: Record<string, string>): Record<string, never> {
-  const result = schema.safeParse(given)
-  if (result.success) return result.data as Record<string, never>
-  const errors = faultsOf(result.error)
-  throw new ProblemError(problem('bad-parameter', errors.map(({ parameter, detail }) => `${parameter}: ${detail}`).join('; '), { errors }))
+  const result = fitting(schema, given, 'parameter')
+  if ('data' in result) return result.data as Record<string, never>
+  throw faulty(
+    'bad-parameter',
+    result.misfits.map(({ path, detail }) => ({ parameter: path.join('.'), detail })),
+  )
 }

@@ -6,7 +6,7 @@ import type { Exact } from '../http/exact.js'
 import { fit, parseJson } from '../http/json.js'
 import { answerLines, type Line } from '../http/ndjson.js'
 import { negotiate } from '../http/negotiate.js'
-import { type Problem, ProblemError, problem, problemFrom } from '../http/problem.js'
+import { faulty, type Problem, ProblemError, problem, problemFrom } from '../http/problem.js'
 import { respond } from '../http/respond.js'
 import { type Fault, route } from '../http/route.js'
 import { takeTurns } from '../http/turns.js'
@@ -45,7 +45,7 @@ function answerLine({ number, text, tooLong }: Line, fault: Fault): string {
 async function answerAll(requests: readonly unknown[], fault: Fault): Promise<string[]> {
   if (requests.length > most) {
     const detail = `send at most ${most.toLocaleString('en-GB')} at a time, or a stream of any length as NDJSON`
-    throw new ProblemError(problem('bad-body', detail, { errors: [{ pointer: '', detail }] }))
+    throw faulty('bad-body', [{ pointer: '', detail }])
   }
   const answers: string[] = []
   const othersTurn = takeTurns()

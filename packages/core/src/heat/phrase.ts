@@ -65,7 +65,8 @@ export function halves(words: readonly Word[]): readonly [readonly Word[], reado
   return at > 0 ? [words.slice(0, at), words.slice(at + 1)] : undefined
 }
 
-const labels = [...heats.flatMap(({ names }) => names.map(({ words }) => words)), ...heatRelations.map(({ label }) => label)]
+/** A word that has meant several heats stands here once. */
+const labels = [...new Set([...heats.flatMap(({ names }) => names.map(({ words }) => words)), ...heatRelations.map(({ label }) => label)])]
 
 /** The error for words that name no heat: what was read, what was not, and the nearest heats. */
 export function unreadable(phrase: string, words: readonly Word[]): PottleError {

@@ -55,6 +55,7 @@ const mostLines = 1_000_000
 function checkSize(at: string, given: Readonly<Record<string, unknown>>): CheckedSize {
   if (given.g !== undefined && given.ml !== undefined) throw badOption(at, `${at}.g and ${at}.ml contradict each other; give one of them`)
   if (given.ml !== undefined) return { quantity: 'volume', value: numberIn(`${at}.ml`, given.ml, 0.001, 1e7, 'ml') }
+  if (given.g === undefined) throw badOption(at, 'give g or ml')
   return { quantity: 'mass', value: numberIn(`${at}.g`, given.g, 0.001, 1e7, 'g') }
 }
 
@@ -74,6 +75,7 @@ function checkLine(at: string, given: unknown): { standard?: string; size?: Chec
   requireObject(at, given)
   refuseUnknown(at, given, ['standard', 'g', 'ml'])
   const sized = given.g !== undefined || given.ml !== undefined
+  if (given.standard === undefined && !sized) throw badOption(at, 'give g, ml or a standard')
   if (given.standard !== undefined && sized)
     throw badOption(at, `${at}.standard and ${at}.${given.g !== undefined ? 'g' : 'ml'} contradict each other; give one of them`)
   return given.standard === undefined ? { size: checkSize(at, given) } : { standard: checkStandard(`${at}.standard`, given.standard) }

@@ -59,11 +59,7 @@ function oneOf<Name extends string>(at: string, value: unknown, names: readonly 
   return name
 }
 
-function checkScale(value: unknown): number {
-  const scale = numberIn('plan.scale', value, 0, 1000)
-  if (scale >= 0.001) return scale
-  throw badOption('plan.scale', `${show(value)} leaves nothing to cook; give a number from 0.001 to 1000, or a fraction such as "1/3"`)
-}
+const checkScale = (value: unknown): number => numberIn('plan.scale', value, 0.001, 1000, 'or a fraction such as "1/3"')
 
 function checkLimit(given: unknown): CheckedPlan['limit'] {
   requireObject('plan.limit', given)
