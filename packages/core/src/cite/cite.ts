@@ -3,7 +3,7 @@ import { type Citation, type SourceRow, shortSources } from '../tables/index.js'
 type Person = NonNullable<SourceRow['author']>[number]
 
 const nameOf = (person: Person): string => person.literal ?? [person.given, person.family].filter(Boolean).join(' ')
-const inverted = (person: Person): string => person.literal ?? [person.family, person.given].filter(Boolean).join(', ')
+const inverted = ({ family, given }: Person): string => [family, given].filter(Boolean).join(', ')
 
 /** The year of a source as it is printed; undefined where none is known. */
 function yearOf(source: SourceRow): number | undefined {
@@ -57,31 +57,33 @@ const bibtexTypes: Readonly<Record<string, string>> = {
 /** Characters that BibTeX reads as commands. */
 const escapeBibtex = (text: string): string => text.replace(/[&%$#_{}]/g, (mark) => `\\${mark}`)
 
+/** A body is set in braces of its own, for BibTeX would look for a family name in it, and take it for two at an "and". */
+const bibtexName = (person: Person): string => (person.literal ? `{${escapeBibtex(person.literal)}}` : escapeBibtex(inverted(person)))
+
 /**
  * A source as a BibTeX entry.
  *
  * @example citeBibtex(findSource('digby-1669')!).startsWith('@book{digby-1669,')   // true
  */
 export function citeBibtex(source: SourceRow): string {
-  const people = (list: SourceRow['author']): string | undefined => list?.map(inverted).join(' and ')
-  const fields: readonly (readonly [string, string | number | undefined])[] = [
-    ['author', people(source.author)],
-    ['editor', people(source.editor)],
-    ['title', source.title],
-    [source.type === 'chapter' ? 'booktitle' : 'journal', source['container-title']],
-    ['edition', source.edition],
-    ['volume', source.volume],
-    ['number', source.number],
-    ['pages', source.page],
-    ['publisher', source.publisher],
-    ['address', source['publisher-place']],
-    ['year', yearOf(source)],
-    ['doi', source.DOI],
-    ['url', source.URL],
-    ['note', source.type === 'legislation' ? source.custom.short : source.note],
-  ]
-  const lines = fields
-    .filter(([, value]) => value !== undefined && value !== '')
-    .map(([name, value]) => `  ${name} = {${escapeBibtex(String(value))}}`)
+  const people = (list: SourceRow['author']): string | undefined => list?.map(bibtexName).join(' and ')
+  const text = (value: string | number | undefined): string => escapeBibtex(String(value ?? ''))
+  const fields = {
+    author: people(source.author),
+    editor: people(source.editor),
+    title: text(source.title),
+    [source.type === 'chapter' ? 'booktitle' : 'journal']: text(source['container-title']),
+    edition: text(source.edition),
+    volume: text(source.volume),
+    number: text(source.number),
+    pages: text(source.page),
+    [source.type === 'report' ? 'institution' : 'publisher']: text(source.publisher),
+    address: text(source['publisher-place']),
+    year: text(yearOf(source)),
+    doi: text(source.DOI),
+    url: text(source.URL),
+    note: text(source.type === 'legislation' ? source.custom.short : source.note),
+  }
+  const lines = Object.entries(fields).flatMap(([name, value]) => (value ? [`  ${name} = {${value}}`] : []))
   return `@${bibtexTypes[source.type] ?? 'misc'}{${source.id},\n${lines.join(',\n')}\n}\n`
 }
