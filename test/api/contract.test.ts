@@ -96,7 +96,7 @@ test.each(routesFor().map((route) => [`${route.method} ${route.path}`, route] as
   async (_, route) => {
     const address = route.path.includes('{') ? route.path.replace(/\{\w+\}/, route.example) : route.path + route.example
     const [media, { schema }] = Object.entries(route.answer.media)[0]!
-    const example = Object.values(route.body?.media ?? {})[0]?.example
+    const example = Object.values(Object.values(route.body?.media ?? {})[0]?.examples ?? {})[0]
     const reply = route.method === 'post' ? await post(address, example) : await ask(address)
     expect(reply.status).toBe(200)
     expect(reply.headers.get('content-type')).toContain(media)

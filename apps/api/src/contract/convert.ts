@@ -60,9 +60,21 @@ export const phraseFields = {
     .string('give the words of a measure, such as "a pottle of cream"')
     .describe('The words as the book has them, at most 1,000 characters.')
     .meta({ examples: ['a pottle of cream'] }),
-  thing: z.string().optional().describe('The thing measured, where the phrase does not name it.'),
-  to: z.string().optional().describe('A modern unit, such as `g` or `cup-us`, or `mass` or `volume`.'),
-  standard: z.string().optional().describe('A standard or sense to insist on: `gallon.ale`, `pint.wine`, `ale`.'),
+  thing: z
+    .string()
+    .optional()
+    .describe('The thing measured, where the phrase does not name it.')
+    .meta({ examples: ['cream'] }),
+  to: z
+    .string()
+    .optional()
+    .describe('A modern unit, such as `g` or `cup-us`, or `mass` or `volume`.')
+    .meta({ examples: ['g'] }),
+  standard: z
+    .string()
+    .optional()
+    .describe('A standard or sense to insist on: `gallon.ale`, `pint.wine`, `ale`.')
+    .meta({ examples: ['ale'] }),
 }
 
 export const ConvertRequest = named(

@@ -28,7 +28,8 @@ function shown(text: string, type: string): string {
 /** The address and the body of a route's example. */
 export function exampleOf({ path, example, body }: Route): { readonly address: string; readonly body: unknown } {
   const address = path.includes('{') ? path.replace(/\{\w+\}/, example) : path + example
-  return { address, body: Object.values(body?.media ?? {})[0]?.example }
+  const [medium] = Object.values(body?.media ?? {})
+  return { address, body: Object.values(medium?.examples ?? {})[0] }
 }
 
 function commandFor(route: Route, origin: string): string {

@@ -7,7 +7,8 @@ import type { Headers } from './respond.js'
 /** A body in one media type. */
 export interface Medium {
   readonly schema: z.ZodType
-  readonly example?: unknown
+  /** Requests that are really made in the tests, by what they show; the reference tries the first. */
+  readonly examples?: Readonly<Record<string, unknown>>
   /** Headers that go with it, in lower case: what a page may do. */
   readonly headers?: Headers
 }
@@ -54,7 +55,7 @@ export interface Route<Query extends z.ZodObject = z.ZodObject, Path extends z.Z
   readonly answer: Content
   /** Its own; those that any route may have go without saying. */
   readonly problems: readonly ProblemKind[]
-  /** A request that is really made in the tests: the query, or what fills the path's parameter; a POST's body is the example of its first media type. */
+  /** A request that is really made in the tests: the query, or what fills the path's parameter; a POST's body is the first example of its first media type. */
   readonly example: string
   /** True for an answer of the moment, which nobody may keep. */
   readonly passing?: boolean

@@ -1,15 +1,31 @@
-import { OpenApiBuilder, type OperationObject, type ParameterObject, type PathItemObject, type SchemaObject } from 'openapi3-ts/oas31'
-import type { z } from 'zod'
+import {
+  type ContentObject,
+  type ExamplesObject,
+  OpenApiBuilder,
+  type OperationObject,
+  type ParameterObject,
+  type PathItemObject,
+  type SchemaObject,
+} from 'openapi3-ts/oas31'
+import * as z from 'zod'
 import type { Content, Route } from '../http/route.js'
 import { headerReferences, headers, problemReferences, problemResponses } from './responses.js'
-import { namedSchemas, type Schema, schemaFor } from './schemas.js'
+import { namedSchemas, schemaFor } from './schemas.js'
 import { tags } from './tags.js'
 
-function parametersOf(schema: z.ZodObject | undefined, where: 'query' | 'path'): ParameterObject[] {
-  return Object.entries(schema?.shape ?? {}).map(([name, field]) => {
-    const { description, examples, ...rest } = schemaFor(field as z.ZodType) as SchemaObject
-    const required = where === 'path' || !(field as z.ZodType).safeParse(undefined).success
-    const [example] = (examples as readonly unknown[] | undefined) ?? []
+/** The parameters of the route's own example, as they stand in the address. */
+function exampleOf({ pathParameters, example }: Route): Readonly<Record<string, string>> {
+  if (!pathParameters) return Object.fromEntries(new URLSearchParams(example))
+  return Object.fromEntries(Object.keys(pathParameters.shape).map((name) => [name, example]))
+}
+
+function parametersOf(route: Route, where: 'query' | 'path'): ParameterObject[] {
+  const { shape } = where === 'path' ? (route.pathParameters ?? z.object({})) : route.query
+  const own = exampleOf(route)
+  return Object.entries(shape as Record<string, z.ZodType>).map(([name, field]) => {
+    const { description, examples = [], ...rest } = schemaFor(field) as SchemaObject
+    const required = where === 'path' || !field.safeParse(undefined).success
+    const example = name in own ? field.parse(own[name]) : examples[0]
     return {
       name,
       in: where,
@@ -21,11 +37,14 @@ function parametersOf(schema: z.ZodObject | undefined, where: 'query' | 'path'):
   })
 }
 
-function contentOf({ media }: Content): Record<string, { schema: Schema }> {
+const shown = (examples: Readonly<Record<string, unknown>>): ExamplesObject =>
+  Object.fromEntries(Object.entries(examples).map(([name, value]) => [name, { value }]))
+
+function contentOf({ media }: Content): ContentObject {
   return Object.fromEntries(
-    Object.entries(media).map(([type, { schema, example }]) => [
+    Object.entries(media).map(([type, { schema, examples }]) => [
       type,
-      { schema: schemaFor(schema), ...(example === undefined ? {} : { example }) },
+      { schema: schemaFor(schema), ...(examples ? { examples: shown(examples) } : {}) },
     ]),
   )
 }
@@ -57,8 +76,8 @@ function operationOf(route: Route): OperationObject {
     summary: route.summary,
     description: route.description,
     parameters: [
-      ...parametersOf(route.pathParameters, 'path'),
-      ...parametersOf(route.query, 'query'),
+      ...parametersOf(route, 'path'),
+      ...parametersOf(route, 'query'),
       ...(conditional ? [{ $ref: '#/components/parameters/IfNoneMatch' }] : []),
     ],
     ...(route.body ? { requestBody: { description: route.body.description, required: true, content: contentOf(route.body) } } : {}),

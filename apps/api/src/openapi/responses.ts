@@ -36,8 +36,9 @@ function byStatus(route: Route): ReadonlyMap<number, readonly ProblemKind[]> {
   return groups
 }
 
-/** Addresses outside the API proper tell a problem as a page where a page is asked for. */
-const hasPages = ({ path }: Route): boolean => !path.startsWith('/v1/')
+/** Addresses outside the API proper tell a problem as a page where a page is asked for; where they have a page, asking for one is no problem. */
+const hasPages = ({ path, answer }: Route, status: number): boolean =>
+  !path.startsWith('/v1/') && !(status === problemKinds['not-acceptable'].status && 'text/html' in answer.media)
 
 const nameOf = (kinds: readonly ProblemKind[], pages: boolean): string => {
   const name = kinds.map((kind) => kind.replaceAll(/(?:^|-)(\w)/g, (_, letter: string) => letter.toUpperCase())).join('Or')
@@ -68,7 +69,10 @@ function problemResponse(kinds: readonly ProblemKind[], pages: boolean): Respons
 /** Every response with a problem that any of the routes has, by name. */
 export function problemResponses(routes: readonly Route[]): Record<string, ResponseObject> {
   const named = routes.flatMap((route) =>
-    [...byStatus(route).values()].map((kinds) => [nameOf(kinds, hasPages(route)), problemResponse(kinds, hasPages(route))] as const),
+    [...byStatus(route)].map(([status, kinds]) => {
+      const pages = hasPages(route, status)
+      return [nameOf(kinds, pages), problemResponse(kinds, pages)] as const
+    }),
   )
   return Object.fromEntries(named)
 }
@@ -76,6 +80,9 @@ export function problemResponses(routes: readonly Route[]): Record<string, Respo
 /** What a route answers with when something goes wrong, as references to those. */
 export function problemReferences(route: Route): ResponsesObject {
   return Object.fromEntries(
-    [...byStatus(route)].map(([status, kinds]) => [String(status), { $ref: `#/components/responses/${nameOf(kinds, hasPages(route))}` }]),
+    [...byStatus(route)].map(([status, kinds]) => [
+      String(status),
+      { $ref: `#/components/responses/${nameOf(kinds, hasPages(route, status))}` },
+    ]),
   )
 }

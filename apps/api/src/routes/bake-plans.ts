@@ -19,10 +19,12 @@ export const bakePlansRoute = route({
     media: {
       'application/json': {
         schema: BakePlanRequest,
-        example: {
-          food: 'custard',
-          from: { shape: 'tart', size: { diameter: 70, depth: 25 }, minutes: 30, celsius: 175 },
-          to: { shape: 'pie', size: { diameter: 220, depth: 35 } },
+        examples: {
+          'A tart as a pie': {
+            food: 'custard',
+            from: { shape: 'tart', size: { diameter: 70, depth: 25 }, minutes: 30, celsius: 175 },
+            to: { shape: 'pie', size: { diameter: 220, depth: 35 } },
+          },
         },
       },
     },

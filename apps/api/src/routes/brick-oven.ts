@@ -69,14 +69,16 @@ export const brickOvenRoute = route({
     media: {
       'application/json': {
         schema: contract.BrickOvenRequest,
-        example: {
-          start: 'as hot as for bread',
-          year: 1750,
-          minutesAfter: 240,
-          bakes: [
-            { name: 'household bread', heat: 'as hot as for bread', minutes: 90 },
-            { name: 'cheesecakes', heat: 'a moderate oven', minutes: 30 },
-          ],
+        examples: {
+          'A firing': {
+            start: 'as hot as for bread',
+            year: 1750,
+            minutesAfter: 240,
+            bakes: [
+              { name: 'household bread', heat: 'as hot as for bread', minutes: 90 },
+              { name: 'cheesecakes', heat: 'a moderate oven', minutes: 30 },
+            ],
+          },
         },
       },
     },
@@ -122,18 +124,30 @@ export const brickOvenPictureRoute = route({
   query: z.strictObject({
     start: z.string().optional().describe('degC, or a heat phrase; after the bread is drawn where nothing is said.'),
     year: z.coerce.number('give a year').int().optional().describe('When the phrase was written.'),
-    ambient: z.coerce.number('give degC').optional().describe('Of the room, in degC.'),
+    ambient: z.coerce
+      .number('give degC')
+      .optional()
+      .describe('Of the room, in degC.')
+      .meta({ examples: [15] }),
     timeConstant: z.coerce
       .number('give hours')
       .positive()
       .optional()
-      .describe('Hours in which the difference from the room falls to 37 %.'),
+      .describe('Hours in which the difference from the room falls to 37 %.')
+      .meta({ examples: [9] }),
     batchMinutes: z.coerce
       .number('give minutes')
       .positive()
       .optional()
-      .describe('Minutes that a full batch is in the oven from the start.'),
-    hours: z.coerce.number('give hours').positive().max(72).optional().describe('How long a stretch is drawn; 12 where none is given.'),
+      .describe('Minutes that a full batch is in the oven from the start.')
+      .meta({ examples: [90] }),
+    hours: z.coerce
+      .number('give hours')
+      .positive()
+      .max(72)
+      .optional()
+      .describe('How long a stretch is drawn; 12 where none is given.')
+      .meta({ examples: [8] }),
   }),
   answer: { description: 'A standalone picture.', media: { 'image/svg+xml': { schema: z.string() } } },
   problems: ['unreadable'],

@@ -14,6 +14,7 @@ import { takeTurns } from '../http/turns.js'
 const json = 'application/json'
 const ndjson = 'application/x-ndjson'
 const most = 1000
+const pottle = { phrase: 'a pottle of cream', year: 1690, place: 'london' }
 // A proxy is to pass on each line as it comes.
 const streamed = { 'cache-control': 'no-store', 'content-type': ndjson, 'x-accel-buffering': 'no' }
 
@@ -41,6 +42,8 @@ function answerLine({ number, text, tooLong }: Line, fault: Fault): string {
   return answerOrProblem(() => fit(ConvertRequest, parseJson(text)), place, fault)
 }
 
+const asLine = (answer: string): string => `${answer}\n`
+
 /** The answers to an array. Other requests get their turn between them. */
 async function answerAll(requests: readonly unknown[], fault: Fault): Promise<string[]> {
   if (requests.length > most) {
@@ -64,16 +67,16 @@ export const convertManyRoute = route({
   tag: 'Phrases',
   summary: 'Turn one or many phrases into modern measures',
   description:
-    'An object gives an answer; an array gives an array, or NDJSON where that is asked for; NDJSON of any length gives a line for a line. Where one of many fails, a problem takes its place.',
+    'An object gives an answer; an array gives an array, or NDJSON where that is asked for; NDJSON of any length gives a line for a line, and can be had as NDJSON alone. Where one of many fails, a problem takes its place.',
   query: z.strictObject({}),
   body: {
     description: 'The phrases and their settings.',
     media: {
       [json]: {
         schema: z.union([ConvertRequest, z.array(ConvertRequest).max(most)]),
-        example: { phrase: 'a pottle of cream', year: 1690, place: 'london' },
+        examples: { 'A phrase': pottle, 'A batch': [pottle, { phrase: 'xij eggs', year: 1690 }] },
       },
-      [ndjson]: { schema: ConvertRequest },
+      [ndjson]: { schema: ConvertRequest, examples: { 'A line': pottle } },
     },
   },
   answer: {
@@ -99,9 +102,10 @@ export const convertManyRoute = route({
     const requests = await read(z.unknown())
     if (Array.isArray(requests)) {
       const answers = await answerAll(requests, fault)
-      return media === ndjson ? answers.map((answer) => `${answer}\n`).join('') : `[${answers.join(',')}]`
+      return media === ndjson ? answers.map(asLine).join('') : `[${answers.join(',')}]`
     }
     const { phrase, ...options } = fit(ConvertRequest, requests)
-    return convert(phrase, options)
+    const answer = convert(phrase, options)
+    return media === ndjson ? asLine(JSON.stringify(answer)) : answer
   },
 })

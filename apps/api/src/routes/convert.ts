@@ -7,7 +7,11 @@ const query = z.strictObject({
   ...phraseFields,
   ...settingFields,
   year: z.string().optional().describe(settingFields.year.description!),
-  coverage: z.coerce.number('give a number from 0.5 to 0.999').optional().describe(coverageField.description!),
+  coverage: z.coerce
+    .number('give a number from 0.5 to 0.999')
+    .optional()
+    .describe(coverageField.description!)
+    .meta({ examples: [0.95] }),
 })
 
 /** `GET /v1/convert?phrase=a+pottle+of+cream&year=1690&place=london` */

@@ -24,7 +24,7 @@ export const liquidHeatsRoute = route({
   tag: 'Heats',
   summary: 'How warm a liquid is by its kitchen name; or every name',
   description: 'With a phrase: its degrees with a band and what dated books print. Without one: every name, from cold to boiling.',
-  query: wordsQuery('The words for a warmth: `blood-warm`, `scalding`, `a walm or two`.', 'blood-warm'),
+  query: wordsQuery('The words for a warmth: `blood-warm`, `scalding`, `a walm or two`.'),
   answer: {
     description: 'The reading of the phrase, or the list.',
     media: { 'application/json': { schema: z.union([LiquidReading, LiquidHeatList]) } },

@@ -17,14 +17,27 @@ const query = z.strictObject({
     .describe('`white`, `wheaten`, `household`, `manchet` and others; the common loaf of the year where nothing is said.'),
   year: z
     .string('give the year of the loaf')
-    .describe('A year from 1266 to 1900, or a span in EDTF level 1, such as `1660/1710`, for a series.')
-    .meta({ examples: ['1690'] }),
-  place: contract.settingFields.place,
-  wheat: shillings.describe('Your own price of middle wheat, in shillings for a Winchester quarter.'),
-  allowance: shillings.describe("Your own baker's allowance, in shillings a quarter."),
-  crumb: z.enum(['true', 'false'], 'give true or false').optional().describe('`true` for the crumb alone.'),
-  market: z.enum(['london', 'town', 'country']).optional().describe('The sort of market, where the place alone does not tell it.'),
-  coverage: z.coerce.number('give a number from 0.5 to 0.999').min(0.5).max(0.999).optional().describe(contract.coverageField.description!),
+    .describe('A year from 1266 to 1900, or a span in EDTF level 1, such as `1660/1710`, for a series.'),
+  place: contract.settingFields.place.meta({ examples: ['london'] }),
+  wheat: shillings.describe('Your own price of middle wheat, in shillings for a Winchester quarter.').meta({ examples: [40] }),
+  allowance: shillings.describe("Your own baker's allowance, in shillings a quarter.").meta({ examples: [12] }),
+  crumb: z
+    .enum(['true', 'false'], 'give true or false')
+    .optional()
+    .describe('`true` for the crumb alone.')
+    .meta({ examples: ['true'] }),
+  market: z
+    .enum(['london', 'town', 'country'])
+    .optional()
+    .describe('The sort of market, where the place alone does not tell it.')
+    .meta({ examples: ['town'] }),
+  coverage: z.coerce
+    .number('give a number from 0.5 to 0.999')
+    .min(0.5)
+    .max(0.999)
+    .optional()
+    .describe(contract.coverageField.description!)
+    .meta({ examples: [0.95] }),
 })
 
 type Query = Exact<z.output<typeof query>>

@@ -89,11 +89,7 @@ export const ovenHeatsRoute = route({
   description:
     'With a phrase: its place on the scale, degrees with a band, modern settings, tests, goods baked at it, and what dated books print. Without one: the scale, from drying to scorching.',
   query: z.strictObject({
-    phrase: z
-      .string()
-      .optional()
-      .describe('The words of a heat: `a slack oven`, `as hot as for manchet`, `after the bread is drawn`.')
-      .meta({ examples: ['a slack oven'] }),
+    phrase: z.string().optional().describe('The words of a heat: `a slack oven`, `as hot as for manchet`, `after the bread is drawn`.'),
     year: yearField,
   }),
   answer: {

@@ -55,9 +55,11 @@ export const readingsRoute = route({
     media: {
       'application/json': {
         schema: ReadingRequest,
-        example: {
-          text: 'Take a pottle of cream, the yolks of vj eggs and half a pound of sugar; bake it in a slack oven half an hour.',
-          year: 1690,
+        examples: {
+          'A receipt': {
+            text: 'Take a pottle of cream, the yolks of vj eggs and half a pound of sugar; bake it in a slack oven half an hour.',
+            year: 1690,
+          },
         },
       },
     },

@@ -31,11 +31,13 @@ export const sheetsRoute = route({
     media: {
       'application/json': {
         schema: contract.SheetRequest,
-        example: {
-          title: 'A cream tart for the hall',
-          text: 'Take a quart of cream, the yolks of viij eggs and a quarter of a pound of sugar. Bake it in a slack oven three quarters of an hour.',
-          year: 1690,
-          plan: { scale: '1/2', units: 'metric' },
+        examples: {
+          'A receipt by halves': {
+            title: 'A cream tart for the hall',
+            text: 'Take a quart of cream, the yolks of viij eggs and a quarter of a pound of sugar. Bake it in a slack oven three quarters of an hour.',
+            year: 1690,
+            plan: { scale: '1/2', units: 'metric' },
+          },
         },
       },
     },

@@ -25,7 +25,7 @@ export const sugarHeightsRoute = route({
   summary: 'What a height of boiled sugar means; or every height',
   description:
     'With a phrase: its degrees with a band, the test for it, its names by date and who prints a figure. Without one: all heights.',
-  query: wordsQuery('The words of a height: `boil it to a candy height`, `feathered`.', 'a candy height'),
+  query: wordsQuery('The words of a height: `boil it to a candy height`, `feathered`.'),
   answer: {
     description: 'The reading of the phrase, or the list.',
     media: { 'application/json': { schema: z.union([SugarReading, SugarHeightList]) } },
