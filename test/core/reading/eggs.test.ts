@@ -40,6 +40,12 @@ test.each<[string, [number, number, number]]>([
   ['the yolks of one dozen of eggs and half, their whites', [18, 0, 0]],
   ['half a dozen new-laid eggs', [6, 0, 0]],
   ['eggs, 5', [5, 0, 0]],
+  ['yolkes of egges xx', [0, 20, 0]],
+  ['whites of eyren, iiij', [0, 0, 4]],
+  ['yolks four eggs', [0, 4, 0]],
+  ['whites of the four eggs', [0, 0, 4]],
+  ['nine eggs, and four of the whites', [4, 5, 0]],
+  ['xx egges, and do away the white of viij', [12, 8, 0]],
 ])('%s', (phrase, [whole, yolks, whites]) => {
   expect(readPhrase(phrase)).toMatchObject({ thing: 'egg', measure: 'none', eggs: { whole, yolks, whites } })
 })

@@ -85,6 +85,28 @@ describe('words that lean on earlier words', () => {
     expect(found(text)).toEqual(expected)
   })
 
+  test('a measure is of the last thing that was told by it', () => {
+    expect(found('Six gallons of water and ten pounds of honey; let it work; to every gallon a gill of brandy.')).toEqual([
+      '6 gallon water',
+      '10 pound honey',
+      '1 gallon water',
+      '1 gill brandy',
+    ])
+  })
+
+  test('another sort goes by the name of the first', () => {
+    expect(found('A pottle of white wine, and a quart of red. Four pounds of plums, and a dozen green ones.')).toEqual([
+      '1 pottle white wine',
+      '1 quart wine',
+      '4 pound plum',
+      '12 none plum',
+    ])
+  })
+
+  test('a beast is weighed and not counted besides', () => {
+    expect(found('Roast a turkey of twelve pounds; take a piece of beef weighing about 8 lb.')).toEqual(['12 pound turkey', '8 pound beef'])
+  })
+
   test('other ones are of the same kind of thing, not of the same sort', () => {
     expect(found('Take two ounces of bitter almonds, and the same quantity of sweet ones.')).toEqual([
       '2 ounce bitter almond',
@@ -129,6 +151,18 @@ describe('lists', () => {
     ['Figs a pound, raisins of the sun stoned a pound, mace an ounce bruised.', ['1 pound fig', '1 pound raisin', '1 ounce mace']],
     ['Suet, currants and crumbs, each 8 oz.', ['8 ounce suet']],
     ['2 lb flour\n1 pint milk\n3 eggs', ['2 pound flour', '1 pint milk', '3 none egg']],
+    ['Take of egges vj and swynge hem, of suger a pound, and of butter half a pound.', ['6 none egg', '1 pound sugar', '0.5 pound butter']],
+    [
+      'Yolks of eggs xx and half a pound of sugar; nutmeg, ½ grated; lemons, 2, and sack.',
+      ['20 none egg', '0.5 pound sugar', '0.5 none nutmeg', '2 none lemon'],
+    ],
+    [
+      'R. Rhubarb ℥j. ʒij, syrup of poppies ʒij. Sage and rue, of each M. j. of aniseed ℥ss.',
+      ['1.25 ounce rhubarb', '2 drachm syrup of poppy', '1 handful sage', '0.5 ounce aniseed'],
+    ],
+    ['1 teaspoonful of salt, ½ do. of pepper, 2 do. flour.', ['1 teaspoonful salt', '0.5 teaspoonful pepper', '2 teaspoonful flour']],
+    ['A penny loaf grated, the rind of a lemon, two twopenny French rolls.', ['1 penny loaf loaf', '1 none lemon', '2 twopenny roll roll']],
+    ['Take a spoonful every morning, and 20 drops in a glass of wine each night.', ['1 spoonful null', '20 drop null', '1 glass wine']],
   ])('%s', (text, expected) => {
     expect(found(text)).toEqual(expected)
   })
@@ -165,13 +199,25 @@ describe('numbers that measure no ingredient', () => {
     'Boil it till it will bear an egg.',
     'It costs sixpence.',
     'He came in the year 1672.',
+    'To make three gallons of orange wine.',
+    'Enough for a moderate man, or a man of sixty.',
   ])('%s', (text) => {
     expect(found(text)).toEqual([])
   })
 
   test('how often is not how long', () => {
-    expect(readReceipt('Stir it twice a day, and every hour a little.').times).toEqual([])
+    expect(readReceipt('Stir it twice a day, and every hour a little; shift the water every third day.').times).toEqual([])
   })
+})
+
+test('ice is a thing that is had, and no thing where a cake is iced', () => {
+  const named = (text: string): string[] => readReceipt(text).unmeasured.map(({ thing }) => thing)
+  expect(named('Ice the cake, ice it over, and set it upon ice.')).toEqual(['ice'])
+})
+
+test('a time may end in another', () => {
+  expect(readReceipt('Let it stand iiij houres, or vj at the moste.').times[0]?.minutes).toEqual({ low: 240, high: 360 })
+  expect(readReceipt('Boil it two hours, or three eggs will curdle.').times[0]?.minutes).toEqual({ low: 120, high: 120 })
 })
 
 test('offsets are UTF-16 offsets into the text as it was given', () => {

@@ -63,7 +63,7 @@ function likeningAt(line: Line, start: number): Likening | null {
 }
 
 /** The thing named right before a likening: *sugar the same weight*. */
-function nameBefore({ line, loose }: Context, start: number): Thing | null {
+export function nameBefore({ line, loose }: Context, start: number): Thing | null {
   const last = loose.at(-1)
   return last !== undefined && (last.end === start || (last.end === start - 1 && line.at(last.end) === mark.comma)) ? last : null
 }
@@ -121,6 +121,18 @@ function besideAt(line: Line, at: number): Thing | null {
   return thingAt(line, line.at(at) === the.of ? at + 1 : at, false)
 }
 
+/** *a shilling's weight of mace*, *half a crown's weight*; a pennyweight is a weight of its own. */
+function weightOfCoinsAt(context: Context, start: number): Statement | null {
+  const { line } = context
+  // "half a crown" is one coin.
+  const bare = longestName(line, start, 'coin') !== null
+  const amount = bare ? { ...once, end: start } : amountAt(line, start)
+  const coin = amount === null ? null : longestName(line, amount.end, 'coin')
+  if (amount === null || coin === null || !line.is(coin.end, Role.Weight) || longestName(line, coin.end - 1, 'measure') !== null)
+    return null
+  return ofWhat(context, start, coin.end + 1, `weight of ${withArticle(coin.row.label)}`, { low: amount.low, high: amount.high })
+}
+
 /** *the weight of six eggs in sugar*, *twice the weight of the fruit in sugar*, *the weight of two shillings of mace*. */
 export function weightOfAt(context: Context, start: number): Statement | null {
   const { line } = context
@@ -129,7 +141,7 @@ export function weightOfAt(context: Context, start: number): Statement | null {
   const first = times?.end ?? start
   let at = first
   while (at < first + 2 && line.is(at, Role.Determiner | Role.Article)) at++
-  if (!line.is(at, Role.Weight) || line.at(at + 1) !== the.of) return null
+  if (!line.is(at, Role.Weight) || line.at(at + 1) !== the.of) return weightOfCoinsAt(context, start)
   at += 2
   if (line.is(at, Role.Determiner)) at++
   const parts = line.is(at, Role.White | Role.Yolk) ? at : -1

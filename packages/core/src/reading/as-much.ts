@@ -1,5 +1,5 @@
-import { multipleAt } from './alike.js'
-import { heapAt, heaped } from './heap.js'
+import { multipleAt, nameBefore } from './alike.js'
+import { fingersAt, heapAt, heaped } from './heap.js'
 import type { Line } from './line.js'
 import { longestName } from './lookup.js'
 import { bigness, objectAt, sizeAt } from './size.js'
@@ -37,7 +37,8 @@ export function asMuchAt(context: Context, start: number): Statement | null {
   const early = line.at(at) === the.as ? heapAt(line, at + 1) : null
   if (early !== null) {
     const of = line.at(early.end) === the.of ? thingAt(line, early.end + 1, true) : null
-    return heaped(early.on, of?.name ?? null, start, of?.end ?? early.end)
+    const before = of === null ? nameBefore(context, start) : null
+    return heaped(early.on, of?.name ?? before?.name ?? null, before?.start ?? start, of?.end ?? early.end)
   }
   if (line.at(at) === the.as) return asBigAs(context, start, at + 1, null)
   const of = line.at(at) === the.of || line.at(at) === the.in
@@ -53,6 +54,8 @@ export function asMuchAt(context: Context, start: number): Statement | null {
   if (thing === null) return context.phrase && at >= line.length ? statement('comparison', start, at, known) : null
   const heap = line.at(thing.end) === the.as ? heapAt(line, thing.end + 1) : null
   if (heap !== null) return heaped(heap.on, thing.name, start, heap.end)
+  const fingers = line.at(thing.end) === the.as ? fingersAt(line, thing.end + 1) : null
+  if (fingers !== null) return statement('measured', start, fingers.end, { amount: once, measure: fingers.measure, thing: thing.name })
   if (isToTaste(line, thing.end)) return eggsThatWeigh(line, start, thing)
   const big = line.at(thing.end) === the.as ? asBigAs(context, start, thing.end + 1, thing) : null
   if (big !== null) return big

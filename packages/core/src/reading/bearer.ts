@@ -2,7 +2,7 @@ import type { Amount } from './amount.js'
 import type { Line } from './line.js'
 import type { Stated } from './stated.js'
 import type { Context } from './statement.js'
-import { sharedThings, type Thing, thingAt } from './thing.js'
+import { pastDescribing, sharedThings, type Thing, thingAt } from './thing.js'
 import { isEmptyVessel } from './unit.js'
 import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
@@ -27,12 +27,17 @@ const isBetween = (line: Line, at: number): boolean =>
 
 const isUnknown = (line: Line, at: number): boolean => line.at(at).roles === 0
 
+/** What as a verb takes a dish or a joint and no measure. */
+const fats = new Set(['butter', 'lard'])
+
+/** *drink two spoonfuls*: a word that may be a verb needs its comma. */
+const mayBeVerb = (line: Line, at: number): boolean => line.is(at, Role.Plain) && !fats.has(line.at(at).text) && line.at(at - 1) !== the.of
+
 /** Whether the last thing named stands right before an amount: *mace, 2 blades*. */
 export function standsBehind({ line, loose }: Context, amount: Amount): boolean {
   const last = loose.at(-1)
   if (last === undefined) return false
-  // "drink two spoonfuls": a word that may be a verb needs its comma.
-  if (last.end === amount.start && last.end === last.start + 1 && line.is(last.start, Role.Plain)) return false
+  if (last.end === amount.start && last.end === last.start + 1 && mayBeVerb(line, last.start)) return false
   let at = last.end
   while (at < amount.start && (isBetween(line, at) || (amount.each && isUnknown(line, at)))) at++
   return at === amount.start
@@ -48,23 +53,32 @@ export function bearerOf(context: Context, stated: Stated, amount: Amount): Bear
   const { line } = context
   const { at, of, each } = pastEach(line, stated.end, amount.each)
   const listed = standsBehind(context, amount)
-  const behind = of || each || !isEmptyVessel(line, at) ? thingAt(line, at, of) : null
-  if (behind !== null && !(listed && isParted(line, stated.end, behind))) {
+  const behind =
+    of || each || !isEmptyVessel(line, at) ? (thingAt(line, at, of) ?? (of ? sortAt(context, at) : unlistedAt(line, at, amount))) : null
+  // "of each M. j. of aniseed half an ounce": what is told in Latin is told behind its things.
+  const latin = amount.each && line.is(stated.end - 1, Role.Cardinal)
+  if (behind !== null && !(listed && (latin || isParted(line, stated.end, behind)))) {
     if (stated.unit.class === 'piece' && madeHere.has(behind.name)) return null
     const thing = sharedThings(line, behind, each)
     return { thing, each, start: amount.start, end: thing.end }
   }
-  if (of) return { thing: null, each, start: amount.start, end: stated.end }
-  const bearer = listed ? groupBefore(context, each || line.is(amount.start - 1, Role.Each)) : bearerBefore(context, amount.start - 1)
+  if (of && !(listed && latin)) return { thing: null, each, start: amount.start, end: stated.end }
+  const bearer = listed ? groupBefore(context, each || line.is(amount.start - 1, Role.Each)) : bearerBefore(context, stated, amount)
   if (bearer === null) return { thing: null, each, start: amount.start, end: at }
-  return { thing: bearer, each: each || bearer.names.length > 1, start: bearer.start, end: at }
+  return { thing: bearer, each: each || bearer.names.length > 1, start: bearer.start, end: of ? stated.end : at }
 }
+
+const partsOfDay = new Set(['morning', 'evening', 'noon', 'meal'])
+
+/** *a spoonful every morning*, *a pint each night* tell when, and not of what each. */
+const tellsWhen = (line: Line, each: number): boolean =>
+  line.at(each) === the.every || line.at(each + 1).measure?.class === 'time' || partsOfDay.has(line.at(each + 1).text)
 
 /** Skips *of*, *each*, *of each of* behind a measure. */
 function pastEach(line: Line, start: number, known: boolean): { at: number; of: boolean; each: boolean } {
   let at = start
   let each = known
-  if (line.is(at, Role.Each)) {
+  if (line.is(at, Role.Each) && !tellsWhen(line, at)) {
     each = true
     at++
   }
@@ -83,10 +97,33 @@ function isParted(line: Line, end: number, thing: Thing): boolean {
   return false
 }
 
-/** What has the weight: *a turkey of ten pounds*. */
-function bearerBefore({ line, loose }: Context, of: number): Thing | null {
-  const last = loose.at(-1)
-  return line.at(of) === the.of && last?.end === of ? last : null
+/** *a pottle of white wine and a quart of red*: of the same thing, but of another sort. */
+function sortAt({ line, measured }: Context, start: number): Thing | null {
+  const end = pastDescribing(line, start)
+  if (end === start || !measured?.thing || !isEntryEnd(line, end)) return null
+  const name = measured.thing.slice(measured.thing.lastIndexOf(' ') + 1)
+  return { name, row: null, start, end, names: [name] }
+}
+
+/** *1 dessertspoonful chutney,*: in lists a word that no table knows is the thing if the entry ends behind it. */
+function unlistedAt(line: Line, start: number, amount: Amount): Thing | null {
+  const thing = amount.article ? null : thingAt(line, start, true)
+  return thing !== null && isEntryEnd(line, thing.end) ? thing : null
+}
+
+const isEntryEnd = (line: Line, at: number): boolean => line.is(at, Role.Mark) || line.at(at) === the.and || line.at(at) === the.or
+
+const weighing = new Set(['weighing', 'weigh', 'of'])
+
+/** What has the weight: *a ham of ten pounds*, *a piece of beef weighing about ten pounds*. */
+function bearerBefore({ line, loose, last }: Context, { unit }: Stated, { start }: Amount): Thing | null {
+  if (!weighing.has(line.at(start - 1).text)) return null
+  const end = line.at(start - 2) === the.that || line.at(start - 2) === the.which ? start - 2 : start - 1
+  const named = loose.at(-1)
+  if (named?.end === end) return named
+  const isOne = last !== null && (last.kind === 'vague' || (last.kind === 'counted' && last.amount?.high === 1 && last.part === null))
+  if (!isOne || last.end !== end || unit.class !== 'weight') return null
+  return { name: last.thing!, row: null, start: last.start, end, names: [last.thing!] }
 }
 
 /** The thing named last, or with *each* every thing of the list that it closes. */

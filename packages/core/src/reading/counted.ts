@@ -1,12 +1,13 @@
 import type { Amount } from './amount.js'
 import type { Line } from './line.js'
 import { eggNames } from './names.js'
+import { romanNumber } from './roman.js'
 import { type Context, type Statement, statement } from './statement.js'
-import { type Thing, thingAt } from './thing.js'
+import { pastDescribing, type Thing, thingAt } from './thing.js'
 import { pastQualifiers } from './unit.js'
 import { rangeTail, type Value } from './value.js'
 import { the } from './vocabulary.js'
-import { Role } from './word.js'
+import { digits, mark, Role } from './word.js'
 
 /** Behind *like a*, *as a*, *the size of a* a thing is an example, and behind *makes* and *into* it is what the receipt yields. */
 export function isExample(line: Line, start: number, article: boolean): boolean {
@@ -50,7 +51,8 @@ export function countedAt(context: Context, amount: Amount): Statement | null {
   if (amount.article && (line.at(amount.end) === the.little || line.at(amount.end + 1) === the.little)) return null
   const each = line.is(amount.end, Role.Each)
   const thing = thingAt(line, each ? amount.end + (line.at(amount.end + 1) === the.of ? 2 : 1) : amount.end, false)
-  if (thing === null || thing.row === null || thing.row.count === 'dish') return null
+  if (thing === null) return onesCounted(context, amount)
+  if (thing.row === null || thing.row.count === 'dish') return null
   let { end } = thing
   const { name } = thing
   const piece = pieceBehind(line, thing)
@@ -73,6 +75,22 @@ export function countedAt(context: Context, amount: Amount): Statement | null {
   })
 }
 
+/** *a pound of almonds and twenty bitter ones*, *six great apples or eight small ones*. */
+function onesCounted({ line, last }: Context, { start, end, article, low, high, tale }: Amount): Statement | null {
+  const ones = pastDescribing(line, end)
+  if (article || !last?.thing || line.at(ones) !== the.one || ones === end) return null
+  const name = last.thing
+  const eggs = eggNames.has(name) ? { whole: low, yolks: 0, whites: 0 } : null
+  return statement('counted', start, ones + 1, {
+    amount: { low, high },
+    measure: 'none',
+    thing: name,
+    qualifier: pastQualifiers(line, end).qualifier,
+    eggs,
+    tale,
+  })
+}
+
 /** What says of a loaf that it was bought, and not that the receipt makes one. */
 const ofBread = new Set(['white', 'stale', 'brown', 'wheaten', 'household', 'old', 'new'])
 
@@ -87,17 +105,32 @@ const uncounted = new Set(['water', 'juice', 'liquor', 'broth', 'syrup', 'oil', 
 
 /** A mass may be counted by a number in so many words: *eight spinages*. */
 function isPlural(line: Line, amount: Amount, thing: Thing): boolean {
-  return !amount.article && amount.high > 1 && !uncounted.has(thing.name) && line.text[line.end(thing.end - 1) - 1] === 's'
+  return (
+    !amount.article && amount.high > 1 && !uncounted.has(thing.row?.label ?? thing.name) && line.text[line.end(thing.end - 1) - 1] === 's'
+  )
 }
+
+/**
+ * Whether a number counts what stands before it: nothing that it could count follows, as in *lemons, 2* and *nutmeg, ½ grated*. Behind *of*
+ * (*of eggs vj and beat them*) and in figures (*eggs xx and sugar*) another entry of the list may.
+ *
+ * @param end where the thing ends that stands before the number
+ */
+export function countsBefore(line: Line, end: number, amount: Amount, of: boolean): boolean {
+  if (amount.article || amount.each) return false
+  if (amount.start !== end && !(line.at(end) === mark.comma && amount.start === end + 1)) return false
+  let at = amount.end
+  while (at < amount.end + 2 && line.is(at, Role.Describing)) at++
+  if (line.is(at, Role.Mark) || line.at(at) === the.or) return true
+  return line.at(amount.end) === the.and && (of || isInFigures(line, amount.start))
+}
+
+const isInFigures = (line: Line, at: number): boolean => line.at(at).text === digits || romanNumber(line.at(at).text) > 0
 
 /** *lemons, 2*: in lists the number stands behind its thing. */
 export function countBehind({ line, loose }: Context, amount: Amount): Statement | null {
-  const { start } = amount
   const last = loose.at(-1)
-  if (last?.row?.count !== 'each') return null
-  if (amount.article || amount.each) return null
-  if (last.end !== start && !(line.at(last.end).text === ',' && last.end + 1 === start)) return null
-  if (!line.is(amount.end, Role.Mark) && line.at(amount.end) !== the.or) return null
+  if (last?.row?.count !== 'each' || !countsBefore(line, last.end, amount, line.at(last.start - 1) === the.of)) return null
   const eggs = eggNames.has(last.name) ? { whole: amount.low, yolks: 0, whites: 0 } : null
   return statement('counted', last.start, amount.end, {
     amount: { low: amount.low, high: amount.high },

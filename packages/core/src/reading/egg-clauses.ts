@@ -149,7 +149,9 @@ function besideAt(line: Line, at: number, tally: Tally): Clause | null {
   const removed = removedAt(line, end)
   if (removed > 0) return { effect: 'take', part, count: found.count, end: removed }
   if (found.whole) return null
-  const added = line.at(at - 1) === the.and && !tally.partsOnly && !line.is(at, Role.Half)
+  // "and two of the whites" tells how many of the same eggs are kept.
+  const same = line.at(found.part - 1) === the.the && line.at(found.part - 2) === the.of
+  const added = line.at(at - 1) === the.and && !tally.partsOnly && !line.is(at, Role.Half) && !same
   if (added && part === 'whites' && found.count < tally.stated && tally.yolks === tally.whites)
     return { effect: 'add', part, count: found.count, end }
   if (tally.partsOnly) return tally[part] === 0 ? { effect: 'keep', part, count: found.count, end } : null

@@ -1,5 +1,5 @@
 import { type Amount, amountAt } from './amount.js'
-import { isExample, orMore } from './counted.js'
+import { countsBefore, isExample, orMore } from './counted.js'
 import {
   type Clause,
   clauseAt,
@@ -40,11 +40,11 @@ function partsOfEggs(line: Line, at: number): EggsFound | null {
   let of = at + 1
   const both = (line.at(of) === the.and || line.at(of) === mark.comma) && line.is(pastDeterminers(line, of + 1), parted)
   if (both) of = pastDeterminers(line, of + 1) + 1
-  if (line.at(of) !== the.of) return null
-  const amount = amountAt(line, line.at(of + 1) === the.but ? of + 2 : of + 1)
-  if (amount === null || amount.each) return null
+  const amount =
+    line.at(of) === the.of ? amountAt(line, numberBehindOf(line, of + 1)) : line.is(of, Role.Cardinal) ? amountAt(line, of) : null
+  if (amount === null || amount.each) return partsCountedBehind(line, part, of)
   const egg = eggNamed(line, pastDescribingEggs(line, amount.end))
-  if (egg === null && (amount.article || line.at(amount.end).measure !== null)) return null
+  if (egg === null && (amount.article || line.at(of) !== the.of || line.at(amount.end).measure !== null)) return null
   const count = amount.low
   const tally: Tally = {
     yolks: both || part === 'yolks' ? count : 0,
@@ -54,6 +54,20 @@ function partsOfEggs(line: Line, at: number): EggsFound | null {
     thing: egg?.thing ?? 'egg',
   }
   return settle(line, egg !== null ? pastDozenAndHalf(line, egg.end, tally) : amount.end, tally, amount)
+}
+
+/** The number behind *of*: *of but four*, *of the four eggs*. */
+function numberBehindOf(line: Line, at: number): number {
+  if (line.at(at) === the.but) return at + 1
+  return line.is(at, Role.Determiner) && line.is(at + 1, Role.Cardinal) ? at + 1 : at
+}
+
+/** *yolks of eggs xx*: in lists the number stands behind. */
+function partsCountedBehind(line: Line, part: Part, of: number): EggsFound | null {
+  const egg = line.at(of) === the.of ? eggNamed(line, pastDescribingEggs(line, of + 1)) : null
+  const amount = egg === null ? null : amountAt(line, line.at(egg.end) === mark.comma ? egg.end + 1 : egg.end)
+  if (egg === null || amount === null || !countsBefore(line, egg.end, amount, true)) return null
+  return settle(line, amount.end, onlyPart(part, amount.low, egg.thing), amount)
 }
 
 /** *the yolks of one dozen of eggs and half*: the half is of the dozen. */

@@ -7,8 +7,21 @@ import { Role } from './word.js'
 
 const lying = new Set(['lie', 'lye', 'ly', 'lay', 'stand', 'go', 'cover', 'heap', 'hold', 'rest', 'take'])
 
-/** *as will lie on a shilling*, *to lie on the point of a knife*, *as would cover a sixpence*. */
+const holding = new Set(['hold', 'contain', 'carry', 'bear', 'take'])
+
+/** *as a shilling will hold*. */
+function heldAt(line: Line, start: number): { on: string; end: number } | null {
+  const coin = line.is(start, Role.Article) ? longestName(line, start + 1, 'coin') : null
+  if (coin === null) return null
+  for (let at = coin.end; at < coin.end + 3 && line.is(at, Role.Plain); at++)
+    if (holding.has(line.at(at).text)) return { on: withArticle(coin.row.label), end: line.at(at + 1).text === 'up' ? at + 2 : at + 1 }
+  return null
+}
+
+/** *as will lie on a shilling*, *to lie on the point of a knife*, *as would cover a sixpence*, *as a shilling will hold*. */
 export function heapAt(line: Line, start: number): { on: string; end: number } | null {
+  const held = heldAt(line, start)
+  if (held !== null) return held
   let verb = false
   for (let at = start; at < start + 11 && !line.is(at, Role.Mark); at++) {
     if (lying.has(line.at(at).text)) verb = true
@@ -26,6 +39,17 @@ export function heapAt(line: Line, start: number): { on: string; end: number } |
 function knifeAt(line: Line, at: number): number {
   const row = longestName(line, at, 'measure')
   return row?.row.id === 'knife-point' ? row.end : 0
+}
+
+/** *as you can take up between finger and thumb* is a pinch, *with two fingers and the thumb* a pugil: which one, and where the words end. */
+export function fingersAt(line: Line, start: number): { measure: 'pinch' | 'pugil'; end: number } | null {
+  let at = start
+  while (at < start + 6 && line.is(at, Role.Plain | Role.Determiner) && line.at(at).length?.label !== 'finger') at++
+  const two = line.is(at, Role.Cardinal) && line.value(at) > 1
+  if (two || line.is(at, Role.Article)) at++
+  const thumb = line.is(at + 2, Role.Article | Role.Determiner) ? at + 3 : at + 2
+  if (line.at(at).length?.label !== 'finger' || line.at(at + 1) !== the.and || line.at(thumb).length?.label !== 'thumb') return null
+  return { measure: two ? 'pugil' : 'pinch', end: thumb + 1 }
 }
 
 export function heaped(on: string, thing: string | null, start: number, end: number): Statement {

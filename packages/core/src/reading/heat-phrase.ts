@@ -26,6 +26,19 @@ function namesOther(line: Line): boolean {
   return false
 }
 
+/** What may be hot by the words for an oven. */
+const hearths = new Set(['fire', 'heat', 'stove', 'furnace', 'kiln', 'hearth', 'temperature', 'baking', 'bake'])
+
+/** Whether the heat is said of something that is no oven: *a moderate man*, *a hot summer*. */
+function isSaidOfOther(line: Line): boolean {
+  if (!line.is(0, Role.Article) || (line.rolesAhead(0, line.length) & Role.Oven) !== 0) return false
+  let at = 1
+  while (line.is(at, Role.Heat | Role.Degree) || comparatives.has(line.at(at).text)) at++
+  const word = line.at(at)
+  const goesOn = line.is(at, Role.Mark | Role.Oven | Role.Qualifier | Role.Cardinal) || before.has(word.text) || hearths.has(word.text)
+  return at > 1 && !goesOn && line.is(at, Role.Named | Role.Plain) && word !== the.or && word !== the.and && word !== the.of
+}
+
 /** What paper, flour and the hand tell of an oven. */
 const shows = new Set('brown yellow black scorch colour burn golden blacken count hold bear second'.split(' '))
 
@@ -53,5 +66,5 @@ export function heatPhrase(line: Line): Statement | null {
     if (degreesBehind(line, at) > 0 || (dials.has(word.text) && line.at(at + 1).text === digits)) return whole()
     if (isHeat(word) || word === the.oven || word === the.fire || (word === the.as && line.at(at + 1) === the.for)) heat = true
   }
-  return isTestPhrase(line) || (heat && !namesOther(line)) ? whole() : null
+  return isTestPhrase(line) || (heat && !namesOther(line) && !isSaidOfOther(line)) ? whole() : null
 }

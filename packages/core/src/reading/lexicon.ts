@@ -21,7 +21,24 @@ export class Lexicon {
   readonly #frames = new Map<string, Word | null>()
   readonly #met = new Map<string, Word>()
   /** Abbreviations after which a point ends no sentence. */
-  readonly #abbreviations = new Set<string>(['no', 'p', 'pp', 'viz', 'i', 'e', 'st', 'dr', 'mr', 'mrs', 'vol', 'chap', 'fig'])
+  readonly #abbreviations = new Set<string>([
+    'no',
+    'p',
+    'pp',
+    'viz',
+    'i',
+    'e',
+    'st',
+    'dr',
+    'mr',
+    'mrs',
+    'vol',
+    'chap',
+    'fig',
+    'teasp',
+    'tablesp',
+    'dessertsp',
+  ])
 
   constructor() {
     this.#addNumbers()

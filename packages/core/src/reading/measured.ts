@@ -5,7 +5,7 @@ import type { Line } from './line.js'
 import type { Named } from './lookup.js'
 import { pricedAt, worthAt } from './priced.js'
 import { shiftBehind } from './shift.js'
-import { type Stated, statedAt } from './stated.js'
+import { type Stated, shareOf, statedAt, wantingBehind } from './stated.js'
 import { type Context, type Statement, statement } from './statement.js'
 import { severalOf, thingAt, unknownFrom } from './thing.js'
 import { timeAt } from './time.js'
@@ -48,13 +48,17 @@ function measureOf(
   if (bearer === null) return null
   const { thing } = bearer
   if (thing === null && isAside(context, stated, bearer.end, bearer.each && !amount.each, amount)) return null
-  const added = thing !== null && bearer.start === amount.start ? trailingPart(line, bearer.end) : null
+  const ahead = bearer.start === amount.start
+  const added = thing !== null && ahead ? trailingPart(line, bearer.end) : null
+  const wanting = thing !== null && ahead ? wantingBehind(line, bearer.end, unit.row) : null
   const implied = thing === null && amount.each ? lastNamed(context, unit.row.label) : null
-  const shift = stated.qualifier === null && bearer.start === amount.start ? shiftBehind(line, added?.end ?? bearer.end) : null
-  const end = shift?.end ?? added?.end ?? bearer.end
-  const far = near === null && bearer.start === amount.start ? standardBehind(line, end) : null
+  const told = wanting?.end ?? added?.end ?? bearer.end
+  const shift = stated.qualifier === null && ahead ? shiftBehind(line, told) : null
+  const end = shift?.end ?? told
+  const far = near === null && ahead ? standardBehind(line, end) : null
+  const more = added?.value ?? 0
   return statement('measured', bearer.start, far?.end ?? end, {
-    amount: { low: stated.amount.low + (added?.value ?? 0), high: stated.amount.high + (added?.value ?? 0) },
+    amount: { low: stated.amount.low + more - (wanting?.high ?? 0), high: stated.amount.high + more - (wanting?.low ?? 0) },
     measure: unit.row.label,
     thing: thing?.name ?? implied,
     qualifier: between.qualifier ?? amount.qualifier ?? stated.qualifier ?? shift?.qualifier,
@@ -64,7 +68,7 @@ function measureOf(
     each: bearer.each,
     standard: between.standard ?? near?.standard ?? far?.standard,
     parts: stated.parts.length > 0 ? stated.parts : null,
-    unknown: unknownFrom(line, thing),
+    unknown: ahead ? unknownFrom(line, thing) : undefined,
   })
 }
 
@@ -72,6 +76,7 @@ function measureOf(
 function isMeasure(context: Context, { unit, end }: Stated, amount: Amount): boolean {
   const { line } = context
   const next = line.at(end)
+  if (unit.needs === 'number' && !amount.article) return true
   if (unit.needs === undefined) return !isEmptyVessel(line, end) && !isTool(line, unit, end, amount)
   if (unit.needs === 'full') return line.at(end - 1) === the.full
   if (next === the.of) return !line.is(end + 1, Role.Determiner) || line.at(end + 1) === the.the
@@ -96,16 +101,17 @@ const holding = new Set(['hold', 'holding', 'contain', 'containing'])
 
 /** A measure of nothing: a gloss in brackets, the size of a vessel, what a phial holds, a word that needed its *of*. */
 function isAside({ line }: Context, { unit }: Stated, end: number, eachOfNone: boolean, amount: Amount): boolean {
-  if (eachOfNone || line.at(end) === mark.close || (line.at(end) === the.of && unit.needs === 'of')) return true
+  if (eachOfNone || line.at(end) === mark.close || (line.at(end) === the.of && (unit.needs === 'of' || unit.needs === 'number')))
+    return true
   if (!amount.article) return false
   const before = line.at(amount.start - 1)
   return holding.has(before.text) || (unit.class === 'capacity' && (before === the.in || before === the.into || before === the.on))
 }
 
-/** *to every pound* without a word more means the thing that was spoken of last. */
-function lastNamed({ every, last, loose }: Context, measure: string): string | null {
+/** *to every pound* without a word more means the thing that was spoken of last, or last by that measure. */
+function lastNamed({ every, last, loose, by }: Context, measure: string): string | null {
   if (every?.measure === measure) return every.thing
-  return loose.at(-1)?.name ?? last?.thing ?? null
+  return loose.at(-1)?.name ?? by.get(measure) ?? last?.thing ?? null
 }
 
 /** A measure before its number, by itself or behind *of each*: *℥ ij*, *ana ℥ j*. */
@@ -123,8 +129,15 @@ function measureFirst(line: Line, start: number): { unit: Named<MeasureWordRow>;
   // "M. ij" is two handfuls, "p. 34" a page.
   if (amount !== null && line.at(unit.end).text === digits && line.end(start) === line.start(start) + 1 && unit.row.class === 'hand')
     return null
-  if (amount === null || amount.article || amount.each || unitAt(line, amount.end)?.row.class === unit.row.class) return null
-  return { unit: { row: unit.row, end: amount.end }, amount: { ...amount, start } }
+  if (amount === null || amount.article || amount.each) return null
+  // "℥j ʒij" is an ounce and two drachms; in "lb 4 oz" the 4 belongs to the ounces.
+  const more = unitAt(line, amount.end) === null ? null : measureFirst(line, amount.end)
+  if (more === null && unitAt(line, amount.end)?.row.class === unit.row.class) return null
+  const share = more === null ? 0 : shareOf(more.unit.row, unit.row)
+  const end = more !== null && share > 0 ? more.unit.end : amount.end
+  const low = amount.low + share * (more?.amount.low ?? 0)
+  const high = amount.high + share * (more?.amount.high ?? 0)
+  return { unit: { row: unit.row, end }, amount: { ...amount, start, low, high } }
 }
 
 /** Words that begin a measured statement without an amount: *gill of cold water*, *large tablespoonful of yeast*. */
@@ -138,14 +151,22 @@ function bareAmount(line: Line, start: number): Amount | null {
   return { low: 1, high: 1, start, end: start, article: false, each: false, qualifier: null, tale: null }
 }
 
+/** The end of *ditto* or *do.* behind a number, or 0. */
+function dittoEnd(line: Line, at: number): number {
+  if (line.at(at) === the.ditto) return at + 1
+  if (line.at(at).text !== 'do') return 0
+  return line.at(at + 1) === mark.stop ? at + 2 : at + 1
+}
+
 /** *four of vinegar*, *two ditto of ketchup*: the measure is that of the statement before. */
 function elidedAt({ line, measured }: Context, start: number, amount: Amount): Statement | null {
   if (measured === null || amount.article || amount.each) return null
-  const ditto = line.at(amount.end) === the.ditto
-  const of = ditto ? amount.end + 1 : amount.end
-  if (line.at(of) !== the.of || line.is(of + 1, Role.Determiner)) return null
-  const thing = thingAt(line, of + 1, true)
-  if (thing === null || (thing.row?.count !== undefined && !ditto)) return null
+  const ditto = dittoEnd(line, amount.end)
+  const at = ditto || amount.end
+  const of = line.at(at) === the.of
+  if ((!of && ditto === 0) || (of && line.is(at + 1, Role.Determiner))) return null
+  const thing = thingAt(line, of ? at + 1 : at, of)
+  if (thing === null || (thing.row?.count !== undefined && ditto === 0)) return null
   return statement('measured', start, thing.end, {
     amount: { low: amount.low, high: amount.high },
     measure: measured.measure,

@@ -21,6 +21,7 @@ const loaves: Readonly<Record<string, string>> = {
   loaf: 'loaf',
   bread: 'loaf',
   roll: 'roll',
+  'french-roll': 'roll',
   manchet: 'manchet',
   'naples-biscuit': 'Naples biscuit',
   biscuit: 'biscuit',

@@ -41,7 +41,7 @@ const starters =
 
 /** Reads one line from left to right; each token is looked at by a bounded number of readers, each of which looks a bounded way ahead. */
 export function readLine(line: Line, phrase: boolean): Findings {
-  const context: Context = { line, measured: null, last: null, eggs: null, every: null, loose: [], phrase }
+  const context: Context = { line, measured: null, last: null, eggs: null, by: new Map(), every: null, loose: [], phrase }
   const found: Findings = { statements: [], unmeasured: [] }
   for (let at = 0; at < line.length; ) {
     const word = line.at(at)
@@ -57,21 +57,33 @@ export function readLine(line: Line, phrase: boolean): Findings {
       at = nameLoose(context, found, at)
       continue
     }
-    take(context, found, next)
+    if (phrase || !isYield(line, next)) take(context, found, next)
     at = Math.max(at + 1, next.end)
   }
   settleLoose(context, found)
   return found
 }
 
+/** *To make two gallons of orange wine*: what a receipt yields is no part of it. */
+const isYield = (line: Line, { kind, start, thing }: Statement): boolean =>
+  kind === 'measured' &&
+  thing !== null &&
+  (line.at(start - 1).text === 'make' || line.at(start - 1).text === 'brew') &&
+  line.at(start - 2) === the.to
+
 /** Adds a statement; things that it drew from before itself are no longer loose. */
 function take(context: Context, found: Findings, next: Statement): void {
-  if (next.kind === 'measured') context.measured = next
+  if (next.kind === 'measured') {
+    context.measured = next
+    if (next.thing !== null && !next.implied) context.by.set(next.measure!, next.thing)
+  }
   if (next.thing !== null) context.last = next
   if (next.eggs !== null) context.eggs = next
   if (next.each && next.thing !== null && !next.implied) context.every = next
   while (context.loose.length > 0 && context.loose.at(-1)!.end > next.start) context.loose.pop()
   settleLoose(context, found)
+  // "a turkey of ten pounds" takes the turkey up.
+  while (found.statements.length > 0 && found.statements.at(-1)!.start >= next.start) found.statements.pop()
   found.statements.push(next)
 }
 
@@ -179,7 +191,7 @@ function comparisonAt(context: Context, at: number, word: Word, roles: number): 
   const sized = (roles & (Role.Size | Role.Quantity)) !== 0 || ((roles & Role.Qualifier) !== 0 && (phrase || loose.length > 0))
   return (
     (isAsAhead(line, at) ? asMuchAt(context, at) : null) ??
-    ((roles & Role.Weight) !== 0 && likens ? weightOfAt(context, at) : null) ??
+    ((roles & Role.Weight) !== 0 && (likens || (word.leads & Leads.Coin) !== 0) ? weightOfAt(context, at) : null) ??
     ((roles & (Role.Weight | Role.Alike | Role.Quantity | Role.Twice)) !== 0 && likens ? alikeAt(context, at) : null) ??
     (sized ? sizeBehind(context, at) : null) ??
     heapBehind(context, at) ??
@@ -250,7 +262,8 @@ function partOfAt(line: Line, start: number): number | null {
 /** The part named before another: the rind of *the rind and the juice*. */
 function partBefore(line: Line, start: number): number | null {
   const and = line.is(start - 1, Role.Determiner | Role.Article) ? start - 2 : start - 1
-  return (line.at(and) === the.and || line.at(and) === mark.comma) && line.is(and - 1, Role.PartOf) ? and - 1 : null
+  const joined = line.at(and) === the.and || (line.at(and) === mark.comma && !line.is(and - 1, Role.Describing))
+  return joined && line.is(and - 1, Role.PartOf) ? and - 1 : null
 }
 
 /** *the peel of a lemon and the juice of two*, *grate two of the rinds*: the lemons go without saying. */

@@ -8,6 +8,9 @@ const values: Readonly<Record<string, number>> = { i: 1, j: 1, v: 5, x: 10, l: 5
  */
 export function romanNumber(folded: string): number {
   if (folded.length > 15) return 0
+  // Physicians wrote the half (semis) behind the numeral: "iss".
+  const whole = folded.length > 2 && folded.endsWith('ss') ? romanNumber(folded.slice(0, -2)) : 0
+  if (whole > 0) return whole + 0.5
   let total = 0
   let run = 0
   for (let i = 0; i < folded.length; i++) {

@@ -26,7 +26,7 @@ export function statedAt(line: Line, unit: Named<MeasureWordRow>, amount: Amount
   let { low, high } = amount
   let end = pastNoise(line, unit.end)
   const added = addedPart(line, end)
-  if (added !== null && !isNextMeasure(line, added.end)) {
+  if (added !== null && !isOfSmaller(line, added.end, unit.row)) {
     low += added.value
     high += added.value
     end = added.end
@@ -58,8 +58,20 @@ export function statedAt(line: Line, unit: Named<MeasureWordRow>, amount: Amount
 
 const lacking = new Set(['wanting', 'lacking', 'less', 'minus', 'save'])
 
+/** An amount that is taken off another, in the measure of that, and the token behind it. */
+interface Wanting extends Range {
+  readonly end: number
+}
+
+/** *a bushel of flour, wanting a quart*: behind the thing only words that can tell of nothing else. */
+export function wantingBehind(line: Line, at: number, unit: MeasureWordRow): Wanting | null {
+  const first = line.at(at) === mark.comma ? at + 1 : at
+  const wanting = line.at(first).text === 'save' ? null : wantingAt(line, first, unit)
+  return wanting !== null && line.at(wanting.end) !== the.of ? wanting : null
+}
+
 /** *a pound wanting two ounces*, *a pint all but a gill*: what is taken off again, in the larger measure. */
-function wantingAt(line: Line, at: number, unit: MeasureWordRow): { low: number; high: number; end: number } | null {
+function wantingAt(line: Line, at: number, unit: MeasureWordRow): Wanting | null {
   const but = line.at(at) === the.all && line.at(at + 1) === the.but
   if (!but && !lacking.has(line.at(at).text)) return null
   const amount = amountAt(line, but ? at + 2 : at + 1)
@@ -69,9 +81,13 @@ function wantingAt(line: Line, at: number, unit: MeasureWordRow): { low: number;
   return share > 0 && amount.high * share < 1 ? { low: amount.low * share, high: amount.high * share, end: smaller.end } : null
 }
 
-/** *a pint and half a gill*: the half belongs to the gill. */
-const isNextMeasure = (line: Line, at: number): boolean =>
-  line.at(at).measure !== null || (line.is(at, Role.Article) && line.at(at + 1).measure !== null)
+/** *a pint and half a gill*, *a pint and a third part of a pint*: the part belongs to the measure behind it. */
+function isOfSmaller(line: Line, at: number, unit: MeasureWordRow): boolean {
+  if (line.at(at).measure !== null) return true
+  const article = line.at(at) === the.of ? at + 1 : at
+  const { measure } = line.at(article + 1)
+  return line.is(article, Role.Article) && measure !== null && (article === at || shareOf(measure, unit) > 0)
+}
 
 /** Skips *weight*, *full* and a gloss in brackets that stand between a measure and its thing. */
 function pastNoise(line: Line, at: number): number {
@@ -144,7 +160,7 @@ function ratioOf(one: MeasureWordRow, other: MeasureWordRow): number {
 }
 
 /** How much of a larger measure a smaller one is; 0 where it is not smaller, or of another chain. */
-function shareOf(smaller: MeasureWordRow, larger: MeasureWordRow): number {
+export function shareOf(smaller: MeasureWordRow, larger: MeasureWordRow): number {
   const ratio = ratioOf(smaller, larger)
   return ratio <= 1 ? ratio : 0
 }

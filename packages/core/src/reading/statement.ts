@@ -50,6 +50,8 @@ export interface Context {
   last: Statement | null
   /** The last eggs that were spoken of. */
   eggs: Statement | null
+  /** The thing that was last told by each measure. */
+  readonly by: Map<string, string>
   /** The last *to every* of a thing: *to every gallon of water*, by which a later *to every gallon* is meant. */
   every: Statement | null
   /** Things named since the last statement, for amounts that stand behind their thing. */

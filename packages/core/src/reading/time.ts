@@ -3,6 +3,7 @@ import type { Amount } from './amount.js'
 import type { Line } from './line.js'
 import type { Named } from './lookup.js'
 import { type Context, type Statement, statement } from './statement.js'
+import { thingAt } from './thing.js'
 import { addedPart, rangeTail } from './value.js'
 import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
@@ -24,6 +25,8 @@ export function timeAt(context: Context, start: number, amount: Amount, unit: Na
   if (tellsHowOften(line, start, amount, unit.end)) return null
   // "a second time" counts; "ten seconds" measures.
   if (amount.article && unit.row.id === 'second') return null
+  // "every third day", "the sixth hour"
+  if (line.is(amount.end - 1, Role.Part) && line.at(amount.end - 1) !== the.quarter && !line.is(amount.end - 2, Role.Cardinal)) return null
   let { low, high } = amount
   let { end } = unit
   const added = addedPart(line, end)
@@ -32,11 +35,13 @@ export function timeAt(context: Context, start: number, amount: Amount, unit: Na
     high += added.value
     end = added.end
   }
-  const tail = rangeTail(line, end)
-  if (tail !== null && line.at(tail.end).measure?.class !== 'time' && line.at(end) === the.or) {
+  const joint = line.at(end) === mark.comma && line.at(end + 1) === the.or ? end + 1 : end
+  const tail = rangeTail(line, joint)
+  const bare = tail !== null && line.at(tail.end).measure === null && thingAt(line, tail.end, false) === null
+  if (tail !== null && bare && line.at(joint) === the.or) {
     high = Math.max(high, tail.value)
     end = tail.end
-  } else if (tail !== null && line.at(tail.end).measure === unit.row) {
+  } else if (tail !== null && joint === end && line.at(tail.end).measure === unit.row) {
     high = Math.max(high, tail.value)
     end = tail.end + 1
   }

@@ -126,6 +126,9 @@ function colonEnd(text: string, start: number, end: number): number {
   return next > end + 1 && next <= end + 4 ? next : end
 }
 
+/** The letters of the longest abbreviation, *dessertsp.* */
+const longestShort = 9
+
 function scanWord(text: string, start: number, line: Line, lexicon: Lexicon): number {
   const letters = pastLetters(text, start + 1)
   const end = colonEnd(text, start, letters)
@@ -133,7 +136,7 @@ function scanWord(text: string, start: number, line: Line, lexicon: Lexicon): nu
   const word = lexicon.find(raw)
   line.push(word, start, end)
   const behind = text[end]
-  if ((behind !== '.' && behind !== ':') || end - start > 5 || !isShort(raw, word, lexicon)) return end
+  if ((behind !== '.' && behind !== ':') || end - start > longestShort || !isShort(raw, word, lexicon)) return end
   // "one gal: of water"
   const goesOn = kindAt(text, end + 1) === Kind.Space && isLower(text, end + 2)
   return behind === '.' || (word.measure !== null && goesOn) ? end + 1 : end

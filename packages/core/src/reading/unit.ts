@@ -11,10 +11,15 @@ const vessels = new Set(
   ),
 )
 
+/** *man. ij* is short for manipulus, a handful; without its point, its numeral or its *of* it is a man. */
+const isPerson = (line: Line, at: number): boolean =>
+  line.at(at).text === 'man' &&
+  !(line.text[line.end(at)] === '.' && (line.is(at + 1, Role.Cardinal | Role.Half) || line.at(at + 1) === the.of))
+
 /** The measure at a token, unless a longer name of a thing starts there: *a pound cake* is no pound. */
 export function unitAt(line: Line, at: number): Named<MeasureWordRow> | null {
   const unit = longestName(line, at, 'measure')
-  if (unit === null) return null
+  if (unit === null || isPerson(line, at)) return null
   const thing = longestName(line, at, 'thing')
   if (thing === null) return unit
   // "a quarter of beef" is a joint, "a quarter of flour" eight bushels.

@@ -12,6 +12,8 @@ export interface Value {
   readonly tale: string | null
 }
 
+const isHalfA = (line: Line, half: number): boolean => line.is(half + 1, Role.Article) && line.at(half + 2).measure !== null
+
 const counted = (value: number, end: number, tale: string | null = null): Value => ({ value, end, article: false, tale })
 
 /** Skips *of a* and *of an* behind a part: *three quarters of a*. */
@@ -29,6 +31,9 @@ function partBehind(line: Line, at: number): Value | null {
   return null
 }
 
+/** Behind the ordinal of a part: *a third*, *the third part*. */
+const pastPartWord = (line: Line, at: number): number => (line.at(at).text === 'part' ? at + 1 : at)
+
 /** *and a half*, *and three quarters*, *and half*: what is added behind a number or a measure. */
 export function addedPart(line: Line, at: number): Value | null {
   const behind = partBehind(line, line.at(at) === the.and ? at + 1 : at)
@@ -37,11 +42,11 @@ export function addedPart(line: Line, at: number): Value | null {
   if (line.at(at) !== the.and) return null
   let next = at + 1
   if (line.is(next, Role.Article)) next++
-  if (line.is(next, Role.Half)) return line.at(next + 1) === the.crown ? null : counted(line.value(next), next + 1)
-  if (next > at + 1) return line.is(next, Role.Part) ? counted(line.value(next), next + 1) : null
-  if (line.is(next, Role.Part)) return counted(line.value(next), next + 1)
-  if (line.is(next, Role.Cardinal) && line.is(next + 1, Role.Part | Role.Half))
-    return counted(line.value(next) * line.value(next + 1), next + 2)
+  // "eggs xx and half a pound of sugar": the half begins the next entry.
+  if (line.is(next, Role.Half)) return line.at(next + 1) === the.crown || isHalfA(line, next) ? null : counted(line.value(next), next + 1)
+  if (line.is(next, Role.Part)) return counted(line.value(next), pastPartWord(line, next + 1))
+  if (next === at + 1 && line.is(next, Role.Cardinal) && line.is(next + 1, Role.Part | Role.Half))
+    return counted(line.value(next) * line.value(next + 1), pastPartWord(line, next + 2))
   return null
 }
 
@@ -62,6 +67,11 @@ const pastOf = (line: Line, at: number): number => (line.at(at) === the.of ? at 
 /** A part takes a whole: *a quarter of a pound*, *a quarter pound*. Else *a quarter of beef* would be a fourth. */
 function partAt(line: Line, at: number, share: number): Value | null {
   const value = share * line.value(at)
+  if (line.at(at + 1).text === 'part') {
+    // "the third part of an ounce": of anything but a measure it tells what becomes of it.
+    const end = pastOfArticle(line, at + 2)
+    return end > at + 2 && line.at(end).measure !== null ? counted(value, end) : null
+  }
   const end = pastOfArticle(line, at + 1)
   if (line.is(end, Role.Collective) && line.at(end + 1) !== the.weight)
     return counted(value * line.value(end), pastOf(line, end + 1), taleAt(line, end))

@@ -22,8 +22,8 @@ export interface MeasureWordRow {
   readonly class: MeasureWordClass
   /** Spellings and abbreviations that no rule of spelling reaches, in lower case. */
   readonly names: readonly string[]
-  /** What must follow before the word is a measure at all: a glass *of* something, a ladle *full*, a finger *thick*; `phrase`: too loose for running prose. */
-  readonly needs?: 'of' | 'full' | 'dimension' | 'phrase'
+  /** What must follow before the word is a measure at all: a glass *of* something, a ladle *full*, a finger *thick*; `number`: a number or *of*; `phrase`: too loose for running prose. */
+  readonly needs?: 'of' | 'full' | 'dimension' | 'number' | 'phrase'
   readonly minutes?: number
   /** Pence that a coin, or a worth of goods, stands for. */
   readonly worth?: number
