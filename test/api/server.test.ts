@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { bundleServer } from './bundle.js'
-import { endChildren, pause, runChild, startChild } from './child.js'
+import { endChildren, openSocket, pause, runChild, startChild } from './child.js'
 import { conversion } from './questions.js'
 
 let file = ''
@@ -44,6 +44,30 @@ describe('the bundle that npm start runs', () => {
     const [one, other] = await Promise.all([child, own].map(async ({ url }) => (await fetch(url + conversion)).json()))
     expect(one).toEqual(other)
     for (const each of [child, own]) expect(await each.stop()).toBe(0)
+  })
+})
+
+describe('OPTIONS * (RFC 9110, section 9.3.7)', () => {
+  const say = async (port: number, requests: readonly string[]): Promise<string> => {
+    const { socket, received, closed } = await openSocket(port)
+    const last = requests.length - 1
+    socket.write(requests.map((line, i) => `${line} HTTP/1.1\r\nHost: x\r\n${i === last ? 'Connection: close\r\n' : ''}\r\n`).join(''))
+    await closed
+    return received()
+  }
+
+  test('says what the server takes as a whole, and keeps the connection for what comes next', { timeout: 30_000 }, async () => {
+    const child = await startChild(file)
+    const text = await say(child.port, ['OPTIONS *', 'GET /healthz'])
+    const [whole, next] = text.split(/(?<=\r\n\r\n)(?=HTTP)/) as [string, string]
+    expect(whole).toMatch(/^HTTP\/1\.1 204 No Content\r\n/)
+    expect(whole).toMatch(/\r\nAllow: GET, HEAD, POST, OPTIONS\r\n/i)
+    // A 204 has neither a body nor a length (RFC 9110, section 8.6).
+    expect(whole).not.toMatch(/content-length|transfer-encoding/i)
+    expect(next).toMatch(/^HTTP\/1\.1 200 /)
+    // No other method may be asked of all at once (RFC 9112, section 3.2.4).
+    expect(await say(child.port, ['GET *'])).toMatch(/^HTTP\/1\.1 400 /)
+    expect(await child.stop()).toBe(0)
   })
 })
 

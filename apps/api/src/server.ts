@@ -1,7 +1,8 @@
-import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http'
+import { createServer, type IncomingMessage, type RequestListener, type Server, type ServerResponse } from 'node:http'
 import { Server as NetServer } from 'node:net'
 import { getRequestListener, RequestError } from '@hono/node-server'
 import { createApp } from './app.js'
+import { allowedAnywhere } from './http/methods.js'
 import type { Settings } from './settings.js'
 import { answerUnheard, refuseMalformed } from './unheard.js'
 
@@ -52,6 +53,17 @@ const writeLine =
   (entry: object): void =>
     void stream.write(`${JSON.stringify(entry)}\n`)
 
+/**
+ * Answers `OPTIONS *`, which asks what the server can do as a whole (RFC 9110, section 9.3.7). It names no address that the app could know, and
+ * makes no URL.
+ */
+function answerAsterisk(listener: RequestListener, allow: string): RequestListener {
+  return (request, response) => {
+    if (request.method !== 'OPTIONS' || request.url !== '*') return listener(request, response)
+    response.writeHead(204, { allow }).end()
+  }
+}
+
 /** The app answers its own faults; what is left are requests that make no URL, and answers whose reader went away. */
 function answerFault(error: unknown): Response {
   return error instanceof RequestError ? refuseMalformed() : new Response(null, { status: 500 })
@@ -73,7 +85,7 @@ export async function startServer(settings: Settings): Promise<Running> {
     ...(log ? { log: writeLine(process.stdout), logFault: writeLine(process.stderr) } : {}),
   })
   const listener = getRequestListener(app.fetch, { errorHandler: answerFault })
-  const server = createServer({ connectionsCheckingInterval: checkEvery }, listener)
+  const server = createServer({ connectionsCheckingInterval: checkEvery }, answerAsterisk(listener, allowedAnywhere(app)))
   server.on('clientError', answerUnheard)
   limitWaiting(server, patience)
   await new Promise<void>((resolve, reject) => server.once('error', reject).listen(port, host, resolve))

@@ -6,16 +6,24 @@ import { respond, type Tell } from './respond.js'
 /** A preflight's answer may be kept for a day: what the API allows does not change between releases. */
 const preflightSeconds = '86400'
 
+/** What a route of the app answers: where GET is, HEAD is too. */
+const methodsOf = (method: string): readonly string[] => (method === 'GET' ? ['GET', 'HEAD'] : method === 'ALL' ? [] : [method])
+
+/** An Allow header. */
+const allowed = (methods: readonly string[]): string => [...new Set(methods), 'OPTIONS'].join(', ')
+
+/** The Allow header of the app as a whole: what any address of it answers. */
+export const allowedAnywhere = (app: Hono): string => allowed(app.routes.flatMap(({ method }) => methodsOf(method)))
+
 /** Every address of the app with the methods that it answers. */
 function methodsByPath(app: Hono): (path: string) => readonly string[] {
   const paths = new Map<string, string[]>()
   for (const { path, method } of app.routes) {
-    if (method === 'ALL') continue
-    paths.set(path, [...(paths.get(path) ?? []), ...(method === 'GET' ? ['GET', 'HEAD'] : [method])])
+    if (method !== 'ALL') paths.set(path, [...(paths.get(path) ?? []), ...methodsOf(method)])
   }
   const router = new TrieRouter<readonly string[]>()
   for (const [path, methods] of paths) router.add('ALL', path, methods)
-  return (path) => [...new Set(router.match('ALL', path)[0].flatMap(([methods]) => methods))]
+  return (path) => router.match('ALL', path)[0].flatMap(([methods]) => methods)
 }
 
 function preflight(context: Context, allow: string): Response {
@@ -40,7 +48,7 @@ export function answerUnrouted(app: Hono, tell: Tell): (context: Context) => Res
     const methods = methodsAt(path)
     const shown = path.slice(0, 200)
     if (methods.length === 0) return tell(context, problem('not-found', `there is nothing at ${shown}`))
-    const allow = [...methods, 'OPTIONS'].join(', ')
+    const allow = allowed(methods)
     if (method === 'OPTIONS') return preflight(context, allow)
     return tell(context, problem('method-not-allowed', `${shown} answers ${allow}`), { allow })
   }
