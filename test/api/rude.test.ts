@@ -73,6 +73,7 @@ describe('rude clients', () => {
     ['too many headers', `GET /healthz HTTP/1.1\r\nHost: x\r\n${'X-Flood: aaaaaaaaaaaaaaaa\r\n'.repeat(2000)}\r\n`, 431],
     ['one endless header', `GET /healthz HTTP/1.1\r\nHost: x\r\nX-Long: ${'a'.repeat(1_000_000)}\r\n\r\n`, 431],
     ['an endless address', `GET /v1/convert?phrase=${'a'.repeat(100_000)} HTTP/1.1\r\nHost: x\r\n\r\n`, 414],
+    ['an address that is too long but ends', `GET /v1/convert?phrase=${'a'.repeat(20_000)} HTTP/1.1\r\nHost: x\r\n\r\n`, 414],
     ['no HTTP at all', 'a pottle of cream, if you please\r\n\r\n', 400],
     ['a method with a space', 'GE T / HTTP/1.1\r\nHost: x\r\n\r\n', 400],
     ['two lengths', 'POST /v1/convert HTTP/1.1\r\nHost: x\r\nContent-Length: 3\r\nContent-Length: 4\r\n\r\n{}', 400],

@@ -6,8 +6,8 @@ interface ParserError extends NodeJS.ErrnoException {
   readonly rawPacket?: Buffer
 }
 
-/** Whether the bytes are the beginning of a request whose address has no end. */
-const isAddress = (packet: Buffer | undefined): boolean => packet !== undefined && /^[A-Z]+ \S+$/.test(packet.toString('latin1'))
+/** Whether the bytes begin with an address that is most of the 16 KiB which it and the headers may have together (`http.maxHeaderSize`). */
+const isAddress = (packet: Buffer | undefined): boolean => packet !== undefined && /^[A-Z]+ \S{8192}/.test(packet.toString('latin1'))
 
 /** What a request that never reached the app is told. */
 function problemFor({ code, rawPacket }: ParserError): Problem {

@@ -3,17 +3,21 @@ import * as common from './common.js'
 import { HeatName } from './heats.js'
 import { named } from './named.js'
 
-const millimetres = z.number().positive().optional().describe('In mm.')
+const millimetres = z.number().positive().optional().describe('In mm, up to 2000.')
 
 const dish = {
-  shape: z.string().describe('`slab`, `cylinder`, `box` or `sphere`, or a kitchen name such as `tart`, `pie`, `tin`, `joint`.'),
+  shape: z
+    .string()
+    .describe(
+      '`slab`, which needs a `depth`; `cylinder` (`round`, `tart`, `pie`, `cake`, `basin`, `cup`), which needs `diameter` and `depth`; `box` (`tin`, `loaf`, `dish`, `rectangle`), which needs `length`, `width` and `depth`; or `sphere` (`joint`, `bird`, `ball`), which needs a `diameter` or its `mass`.',
+    ),
   size: z
     .strictObject({
       depth: millimetres,
       diameter: millimetres,
       length: millimetres,
       width: millimetres,
-      volume: z.number().positive().optional().describe('In ml, in place of a depth.'),
+      volume: z.number().positive().optional().describe('Of a cylinder or a box: in ml, in place of a depth.'),
       mass: z.number().positive().optional().describe('Of a joint or a bird, in g.'),
     })
     .describe('What the shape needs.'),
@@ -23,7 +27,7 @@ export const BakePlanRequest = named(
   'BakePlanRequest',
   'A dish whose time is known, and the one whose time is wanted.',
   z.strictObject({
-    food: z.string().describe('`batter`, `custard`, `bread`, `joint`, or a dish of that kind.'),
+    food: z.string().describe('`batter`, `custard`, `bread`, `joint` and others, or a dish of that kind, such as `cheesecake`.'),
     from: z
       .strictObject({
         ...dish,
@@ -101,19 +105,19 @@ export const BakePlan = named(
   }),
 )
 
-const spread = z.strictObject(common.band)
+const Spread = named('Spread', 'A best value between two ends, as you give it; the three may be alike.', z.strictObject(common.band))
 
 export const BrickOvenRequest = named(
   'BrickOvenRequest',
   'A brick oven as it cools, and what is to be baked in it.',
   z.strictObject({
     start: z
-      .union([z.number(), spread, z.string()])
+      .union([z.number(), Spread, z.string()])
       .optional()
       .describe('degC, a band in degC, or a heat phrase; after the bread is drawn where nothing is said.'),
-    year: z.int().optional().describe('When the phrases were written.'),
+    year: z.int().optional().describe('When the phrases were written, from 1000 to 2100.'),
     ambient: z.number().optional().describe('Of the room, in degC.'),
-    timeConstant: z.union([z.number(), spread]).optional().describe('Hours in which the difference from the room falls to 37 %.'),
+    timeConstant: z.union([z.number(), Spread]).optional().describe('Hours in which the difference from the room falls to 37 %.'),
     batchMinutes: z.number().positive().optional().describe('Minutes that a full batch of dough is in the oven from the start.'),
     minutesAfter: z.number().min(0).max(4320).optional().describe('Minutes after the start at which `moment` is wanted.'),
     hours: z

@@ -25,7 +25,9 @@ export const checked = z
   .enum(['read', 'memory', 'none'])
   .describe('Whether the figure was read in its source, comes from memory, or has no source to be read.')
 export const quantity = z.enum(['mass', 'volume', 'count', 'length', 'time', 'temperature', 'ratio']).describe('What the figures are of.')
-export const unit = z.string().describe('The unit of the figures, the base of its quantity: `g`, `ml`, `each`, `mm`, `s`, `degC`.')
+export const unit = z
+  .string()
+  .describe('The unit of the figures, the base of its quantity: `g`, `ml`, `each`, `mm`, `s`, `degC`; `1` of a ratio.')
 
 const low = z.number().describe('The lower end.')
 const high = z.number().describe('The upper end.')
@@ -86,11 +88,11 @@ export const ModernValue = named(
   'ModernValue',
   'The value in one modern unit.',
   z.object({
-    unit: z.string().describe('The unit, by the id that requests have: `g`, `cup-us`, `degC-fan`.'),
+    unit: z.string().describe('The unit by its id: `g`, `cup-us`, `degC-fan`; or a class of egg: `egg-eu-m`.'),
     ucum: z.string().nullable().describe('Its UCUM code; null where UCUM has none.'),
     ...band,
     text: z.string().describe('The best value as a cook reads it, rounded as kitchens round.'),
-    rounding: z.number().describe('How much that rounding moved it, as a part of it.'),
+    rounding: z.number().describe('How much that rounding moved it, as a part of it: 0.01 is one in a hundred more.'),
     nearest: GasMark.nullable().optional().describe('Of a gas mark: the nearest on the dial; null beyond both ends of it.'),
     exact: z.number().optional().describe('Of a gas mark: by the rule, with its fraction.'),
   }),
@@ -119,7 +121,7 @@ const year = z.union([z.number(), z.string()]).nullable().describe('The year or 
 export const Setting = named(
   'Setting',
   'When and where the words were used.',
-  z.object({ year, place: z.string().describe('The slug of the place.') }),
+  z.object({ year, place: z.string().describe('The id of the place.') }),
 )
 
 /** When words were used that no place changes the meaning of. */
@@ -135,7 +137,9 @@ export const settingFields = {
   place: z
     .string()
     .optional()
-    .describe('The slug of a place, such as `england` (where none is given), `london`, `scotland`, `ireland`, `america`.'),
+    .describe(
+      'The id of a place, in lower case: `england` (where none is given), `london`, `scotland`, `ireland`, `america`, or a county or town.',
+    ),
 }
 
 export const coverageField = z

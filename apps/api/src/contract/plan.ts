@@ -6,26 +6,35 @@ import { named } from './named.js'
 const mostText = 50_000
 
 const inside = z.union([z.number(), z.string()]).optional()
-const length = inside.describe('Inside the rim: a number in `unit`, or text with a unit of its own, such as `9 in`.')
+const length = inside.describe('Inside the rim: a number in `unit`, or text with a unit of its own, such as `9 in`; from 10 to 2000 mm.')
 
-const dish = z.strictObject({
-  id: z.string().optional().describe('A common dish by its name: `small-tart`.'),
-  shape: z
-    .enum(['round', 'square', 'rectangle', 'oval', 'loaf', 'mould'])
-    .optional()
-    .describe('Its shape, which says what measures it needs.'),
-  diameter: length,
-  side: length,
-  length,
-  width: length,
-  depth: length,
-  taper: inside.describe('How much less across it is at the bottom than at the rim; 0 where nothing is said.'),
-  lining: inside.describe('How thick the paste is that lines it; 0 where nothing is said.'),
-  volume: z.number().optional().describe('Of a mould: ml to the brim.'),
-  fill: z.number().optional().describe('The part of its depth that is filled; 0.9 where nothing is said.'),
-  count: z.number().optional().describe('How many there are; where none is said, as many as the batch fills, or one to scale by.'),
-  unit: z.enum(['mm', 'cm', 'in']).optional().describe('The unit of its numbers; `mm` where none is said.'),
-})
+const Dish = named(
+  'Dish',
+  'A dish by its name, or by its shape and measures.',
+  z.strictObject({
+    id: z.string().optional().describe('A common dish by its name: `small-tart`; it stands in place of a shape.'),
+    shape: z
+      .enum(['round', 'square', 'rectangle', 'oval', 'loaf', 'mould'])
+      .optional()
+      .describe(
+        'Its shape. `round` needs `diameter` and `depth`; `square` needs `side` and `depth`; `rectangle`, `oval` and `loaf` need `length`, `width` and `depth`; `mould` needs `diameter` and `depth`, or its `volume`.',
+      ),
+    diameter: length,
+    side: length,
+    length,
+    width: length,
+    depth: length,
+    taper: inside.describe('How much less across it is at the bottom than at the rim, given as lengths are; 0 where nothing is said.'),
+    lining: inside.describe('How thick the paste is that lines it, given as lengths are; 0 where nothing is said.'),
+    volume: z.number().optional().describe('Of a mould: ml to the brim, from 1 to 100,000.'),
+    fill: z.number().optional().describe('The part of its depth that is filled, from 0.1 to 1; 0.9 where nothing is said.'),
+    count: z
+      .number()
+      .optional()
+      .describe('How many there are, a whole number up to 1,000; where none is said, as many as the batch fills, or one to scale by.'),
+    unit: z.enum(['mm', 'cm', 'in']).optional().describe('The unit of its numbers; `mm` where none is said.'),
+  }),
+)
 
 const size = {
   g: z.number().optional().describe('In g; or give `ml`.'),
@@ -52,9 +61,9 @@ const Fixed = named(
     lines: fixing(z.strictObject({ ...size, standard: z.string().optional().describe('The standard that its measure goes by.') })).describe(
       'Lines by their numbers from 1; they rule over what is said of measures.',
     ),
-    egg: z.number().optional().describe("What one of the cook's eggs weighs in its shell, in g."),
-    densities: fixing(z.number()).describe('g/ml by the name of the thing.'),
-    oven: z.number().optional().describe('What the oven is set to, in degC, without a fan.'),
+    egg: z.number().optional().describe("What one of the cook's eggs weighs in its shell, in g, from 5 to 250; in place of an `eggClass`."),
+    densities: fixing(z.number()).describe('g/ml by the name of the thing, from 0.02 to 20.'),
+    oven: z.number().optional().describe('What the oven is set to, in degC, without a fan, from 40 to 350.'),
   }),
 )
 
@@ -62,26 +71,33 @@ const Plan = named(
   'Plan',
   'What the kitchen has and wants. One of scale, guests and limit scales the receipt; a dish does where none of them is given.',
   z.strictObject({
-    scale: z.union([z.number(), z.string()]).optional().describe('A factor: `0.5`, `"1/3"`.'),
-    guests: z.number().optional().describe('How many are to be fed.'),
+    scale: z.union([z.number(), z.string()]).optional().describe('A factor from 0.001 to 1000: `0.5`, `"1/3"`.'),
+    guests: z.number().optional().describe('How many are to be fed, a whole number up to 100,000.'),
     serves: z
       .number()
       .optional()
-      .describe('How many the receipt feeds; by its own words, or else estimated from its weight, where nothing is said.'),
+      .describe(
+        'Beside `guests`: how many the receipt feeds, a whole number up to 100,000; by its own words, or else estimated from its weight, where nothing is said.',
+      ),
     dish: z
-      .union([z.string(), dish, z.array(z.union([z.string(), dish]))])
+      .union([z.string(), Dish, z.array(z.union([z.string(), Dish]))])
       .optional()
-      .describe('The dish at hand, or several: a common one by its name, or its shape and measures.'),
+      .describe('The dish at hand, or up to 1,000: a common one by its name, or its shape and measures.'),
     limit: z
       .strictObject({
         thing: z.string().describe('What it is.'),
-        amount: z.union([z.number(), z.string()]).describe('How much there is.'),
+        amount: z.union([z.number(), z.string()]).describe('How much there is, above 0: `200`, `"1 1/2"`.'),
         unit: z.string().describe('A modern unit: `g`, `ml`, `cup-us`; `each` for eggs and for what is counted.'),
       })
       .optional()
       .describe('The one thing that there is least of.'),
     units: z.enum(['metric', 'us', 'uk']).optional().describe('What the cook measures with; `metric` where nothing is said.'),
-    eggClass: z.string().optional().describe('A modern class of egg: `egg-us-large`.'),
+    eggClass: z
+      .string()
+      .optional()
+      .describe(
+        'A modern class of egg, such as `egg-us-large`; that of the units where nothing is said: `egg-eu-m`, `egg-us-large`, `egg-uk-m`.',
+      ),
     oven: z.enum(['conventional', 'fan', 'gas']).optional().describe("The cook's oven; `conventional` where nothing is said."),
     fixed: Fixed.optional(),
   }),
@@ -96,7 +112,7 @@ export const SheetRequest = named(
       .max(mostText, `a sheet is of one receipt, with at most ${mostText} characters; /v1/readings takes longer texts`)
       .describe('The words of the receipt, at most 50,000 characters.'),
     ...common.settingFields,
-    title: z.string().optional().describe('What the sheet is headed; at most 300 characters.'),
+    title: z.string().optional().describe('What the sheet is headed, at most 300 characters; `A receipt` where nothing is said.'),
     plan: Plan.optional(),
     coverage: common.coverageField,
   }),

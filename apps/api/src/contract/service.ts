@@ -24,14 +24,17 @@ const errors = z
   .array(
     z.object({
       parameter: z.string().optional().describe('A query parameter, or a header, by name.'),
-      pointer: z.string().optional().describe('A place in the body (RFC 6901); of a batch, in the request that failed.'),
+      pointer: z
+        .string()
+        .optional()
+        .describe('A place in the body (RFC 6901), empty for all of it; of a batch, in the request that failed.'),
       detail,
     }),
   )
   .optional()
   .describe('Each thing that was wrong, up to fifty.')
 
-const type = z.string().describe('The address of a page that explains this kind of problem.')
+const type = z.string().describe('The kind of problem, as the path of a page on this server that explains it.')
 const title = z.string().describe('The kind of problem in a sentence.')
 const status = z.int().describe('The status of the answer.')
 

@@ -18,7 +18,7 @@ const Working = named(
     text: z.string().describe('What a cook reads: `1 cup and 2 tbsp`.'),
     metric: z.string().nullable().describe('The same in metric; null where `text` is metric.'),
     value: common.Value,
-    moved: z.number().describe('How much rounding moved it, as a part of it.'),
+    moved: z.number().describe('How much rounding moved it, as a part of it: 0.01 is one in a hundred more.'),
   }),
 )
 

@@ -11,7 +11,7 @@ export const MeasureSense = named(
     standard: z.string().describe('The id of the standard that it rests on.'),
     ratio: z.string().describe('How many of the standard it is: a whole number, a decimal or a fraction.'),
     years: common.years,
-    place: z.string().nullable().describe('The slug of the place that it is confined to; null for any.'),
+    place: z.string().nullable().describe('The id of the place that it is confined to; null for any.'),
     unit: common.unit,
     value: z.number().describe('What one comes to, in `unit`.'),
     things: z.array(z.string()).nullable().describe('Goods or classes that the sense is confined to; null for any.'),

@@ -2,6 +2,7 @@ import type { Route } from '../http/route.js'
 import { Entry, Page } from '../pages/frame/index.js'
 import type { Tried } from './examples.js'
 import { Guide } from './Guide.js'
+import { Names } from './Names.js'
 import { type Operation, OperationEntry } from './Operation.js'
 import { anchorOf, type JsonSchema, SchemaFields } from './schema.js'
 import { Words } from './words.js'
@@ -45,6 +46,8 @@ const chapters = [
   ['many', 'Many at once'],
   ['problems', 'When it goes wrong'],
   ['http', 'Caches, limits, ids'],
+  ['versions', 'What may change'],
+  ['names', 'Names'],
   ['routes', 'Routes'],
   ['schemas', 'Schemas'],
 ] as const
@@ -71,6 +74,7 @@ export function DocsPage(given: {
         </ul>
       </div>
       <Guide origin={origin} />
+      <Names />
       <Contents routes={routes} tags={document.tags} />
       {routes.map((route) => (
         <OperationEntry route={route} operation={document.paths[route.path]![route.method]!} tried={tried.get(route)!} />
@@ -89,7 +93,7 @@ export function DocsPage(given: {
             </p>
           }
         >
-          <SchemaFields schema={schema} />
+          <SchemaFields schema={schema} schemas={document.components.schemas} />
         </Entry>
       ))}
     </Page>

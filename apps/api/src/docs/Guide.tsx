@@ -34,34 +34,60 @@ export function Guide({ origin }: { origin: string }) {
         <Sample title="With types, generated from the OpenAPI document" text={typed(origin)} />
         <p>
           The document is <a href="/openapi.json">/openapi.json</a> (OpenAPI 3.1). Years are EDTF level 1: <code>1690</code>,{' '}
-          <code>1690~</code> (about), <code>169X</code>, <code>1650/1700</code>. Places are slugs such as <code>england</code> (where none
-          is given), <code>london</code>, <code>scotland</code>, <code>america</code>. A band holds nine times in ten, unless{' '}
+          <code>1690~</code> (about), <code>169X</code>, <code>1650/1700</code>. The place is <code>england</code> where none is given;{' '}
+          <a href="#names">all places, units and other names</a> are listed below. A band holds nine times in ten, unless{' '}
           <code>coverage</code> says otherwise.
         </p>
       </Entry>
       <Entry id="many" title="Many at once" about={<p>One that fails does not spoil the rest.</p>}>
         <p>
-          POST an array of up to 1,000 to <code>/v1/convert</code>, or a stream of NDJSON of any length: a line goes in, a line comes out,
-          and the server holds no more than one at a time. Where one fails, a problem stands in its place, with its <code>index</code> or
-          its <code>line</code>.
+          POST an array of up to 1,000 to <code>/v1/convert</code>, or a stream of NDJSON of any length, of which the server holds no more
+          than a line at a time. Answers come in the order of what was sent. Where one fails, a problem stands in its place, with its{' '}
+          <code>index</code> from 0 or its <code>line</code> from 1: a problem has a <code>type</code>, an answer has none. A line may have
+          65,536 characters; blank lines are counted, but not answered. Either way it is one request.
         </p>
         <Sample title="A stream" text={stream(origin)} />
       </Entry>
       <Entry id="problems" title="When it goes wrong" about={<p>Problem details, RFC 9457.</p>}>
         <p>
-          The media type is <code>application/problem+json</code>. <code>type</code> is an address that explains the{' '}
+          The media type is <code>application/problem+json</code>. <code>type</code> is the path on this server of a page that explains the{' '}
           <a href="/problems">problem</a>; <code>errors</code> names each query parameter (<code>parameter</code>) or place in the body (
           <code>pointer</code>, RFC 6901) that was wrong, and says what would be right. Words that can't be read are a 422 with what was{' '}
           <code>understood</code>, what was left <code>unread</code>, and the <code>nearest</code> names.
         </p>
+        <p>
+          No request changes anything, so that any may be sent twice, a POST too. Send it again after a 408, a 503 or a connection that
+          broke, waiting longer each time; after a 429 when <code>Retry-After</code> says. Any other problem comes again until the request
+          is changed.
+        </p>
       </Entry>
       <Entry id="http" title="Caches, limits, ids" about={<p>What every answer has in common.</p>}>
         <p>
-          Answers to GET carry one strong <code>ETag</code> for the release and may be kept for a day; send it back as{' '}
-          <code>If-None-Match</code> and a 304 comes before any work is done. Every answer has an <code>X-Request-Id</code>, yours where you
-          send one of up to 64 letters, digits, points and hyphens. A server may limit requests; it then says so in <code>RateLimit</code>,{' '}
-          <code>RateLimit-Policy</code> and, with a 429, <code>Retry-After</code>. Bodies may have 2 MiB. Unknown parameters and fields are
-          refused, so that a slip of the pen does not go unseen.
+          An answer to GET may be kept for a day, as <code>Cache-Control</code> says, and so may a problem that the same request would have
+          again; answers to POST are not to be kept. With an answer comes an <code>ETag</code> that changes with each release. Send it back,
+          as <code>If-None-Match</code>, with a request whose answer you still have: a 304 says that it holds. That is said before any work
+          is done, and so to wrong requests too. Take the tag as it comes: it differs by media type, and is weak where the answer is
+          compressed.
+        </p>
+        <p>
+          An answer to a phrase has some 6 kB, and 2 kB for a client that sends <code>Accept-Encoding: gzip</code>. Streams are sent
+          uncompressed, and requests must be. Bodies may have 2 MiB, an address and its headers together 16 kB, or less where a proxy stands
+          before the server.
+        </p>
+        <p>
+          A server may limit how many requests it answers; it then says so in <code>RateLimit</code>, <code>RateLimit-Policy</code> and,
+          with a 429, <code>Retry-After</code>. A request that could be read is answered with an <code>X-Request-Id</code>: yours where you
+          send one of up to 64 letters, digits, points, hyphens and underscores. A page of another origin may send <code>Accept</code>,{' '}
+          <code>Content-Type</code>, <code>If-None-Match</code> and <code>X-Request-Id</code>, no other header and no credentials. Unknown
+          parameters and fields are refused, so that a slip of the pen does not go unseen.
+        </p>
+      </Entry>
+      <Entry id="versions" title="What may change" about={<p>And what will not.</p>}>
+        <p>
+          Under <code>/v1</code>, routes, parameters and fields may be added, so pass over fields that you do not know; none is renamed,
+          removed or given another meaning. Figures, likelihoods and sentences change as the tables are corrected: each answer says by{' '}
+          <code>dataset</code> which tables it was worked out from. The version of the software is in <code>/healthz</code> and in{' '}
+          <code>/openapi.json</code>. Match problems by <code>type</code> and not by their words.
         </p>
       </Entry>
     </>

@@ -72,13 +72,21 @@ interface Row {
   readonly required: boolean
 }
 
+/** The objects that a field holds, each with the path that leads to its fields: in a list, by any name, or as one form of several. */
+function heldBy(field: JsonSchema, path: string): readonly (readonly [path: string, JsonSchema])[] {
+  const { properties, items, anyOf = [], additionalProperties } = field
+  if (properties) return [[path, field]]
+  if (items) return heldBy(items, `${path}[]`)
+  if (typeof additionalProperties === 'object') return heldBy(additionalProperties, `${path}.*`)
+  return anyOf.flatMap((form) => heldBy(form, path))
+}
+
 /** The fields of an object, those of nested objects under their paths. */
 function rowsOf(schema: JsonSchema, before = ''): readonly Row[] {
   return Object.entries(schema.properties ?? {}).flatMap(([name, field]) => {
-    const inner = field.items ?? field
     const path = `${before}${name}`
     const row = { name: path, schema: field, required: schema.required?.includes(name) ?? false }
-    return [row, ...rowsOf(inner, `${path}${field.items ? '[]' : ''}.`)]
+    return [row, ...heldBy(field, path).flatMap(([inner, held]) => rowsOf(held, `${inner}.`))]
   })
 }
 
@@ -113,8 +121,16 @@ export function Fields({ rows }: { rows: readonly Row[] }) {
   )
 }
 
-export function SchemaFields({ schema }: { schema: JsonSchema }) {
-  const rows = rowsOf(schema)
+type Schemas = Readonly<Record<string, JsonSchema>>
+
+/** A field that is no more than a schema with a name says what that schema says. */
+function withDescription(field: JsonSchema, schemas: Schemas): JsonSchema {
+  const description = field.description ?? schemas[field.$ref?.split('/').at(-1) ?? '']?.description
+  return description === undefined ? field : { ...field, description }
+}
+
+export function SchemaFields({ schema, schemas }: { schema: JsonSchema; schemas: Schemas }) {
+  const rows = rowsOf(schema).map((row) => ({ ...row, schema: withDescription(row.schema, schemas) }))
   return rows.length > 0 ? (
     <Fields rows={rows} />
   ) : (

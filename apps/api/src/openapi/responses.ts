@@ -10,12 +10,16 @@ const text = (description: string, example: string) => ({ description, schema: {
 /** The headers of answers, by name. */
 export const headers: HeadersObject = {
   'Cache-Control': text('How long the answer may be kept.', 'public, max-age=86400'),
-  ETag: text('One tag for all answers of a release; send it back as If-None-Match to be told that nothing changed.', '"2026.11.0-0.1.0"'),
+  ETag: text(
+    'Changes with each release; send it back as If-None-Match, with a request whose answer you still have, to be told that it holds. Weak where the answer is compressed.',
+    '"2026.11.0-0.1.0"',
+  ),
   'Retry-After': text('Seconds to wait.', '12'),
   RateLimit: text(
     'What is left of the quota, where the server has one (draft-ietf-httpapi-ratelimit-headers-07).',
     'limit=600, remaining=599, reset=60',
   ),
+  'RateLimit-Policy': text('The quota, and the seconds that it is for, where the server has one.', '600;w=60'),
   'X-Request-Id': text('The id of the request in the log: yours where you sent one.', '5e1b3f0a-2f61-4f0e-9a53-0a3c6f5a5e0b'),
 }
 
@@ -23,7 +27,7 @@ export const headerReferences = (...names: readonly string[]): Record<string, Re
   Object.fromEntries(names.map((name) => [name, { $ref: `#/components/headers/${name}` }]))
 
 const ownHeaders: Partial<Record<ProblemKind, readonly string[]>> = {
-  'too-many-requests': ['Retry-After', 'RateLimit'],
+  'too-many-requests': ['Retry-After', 'RateLimit', 'RateLimit-Policy'],
 }
 
 /** The kinds of problem of a route, by the status that they share. */
@@ -49,7 +53,7 @@ const nameOf = (kinds: readonly ProblemKind[], pages: boolean): string => {
 function problemResponse(kinds: readonly ProblemKind[], pages: boolean): ResponseObject {
   return {
     description: kinds.map((kind) => problemKinds[kind].title).join('; or: '),
-    headers: headerReferences('X-Request-Id', ...kinds.flatMap((kind) => ownHeaders[kind] ?? [])),
+    headers: headerReferences('Cache-Control', 'X-Request-Id', ...kinds.flatMap((kind) => ownHeaders[kind] ?? [])),
     content: {
       'application/problem+json': {
         schema: schemaFor(Problem),
