@@ -78,12 +78,17 @@ function noWay(from: Quantity, to: Quantity, reading: Reading): PottleError {
   return noAnswer('to', detail)
 }
 
-/** A measure of one thing alone (*pot of butter*), where it was known then, before the measure in general. */
-function measureIn({ measure, thing }: Reading, { moments, places }: Setting): MeasureRow | undefined {
-  if (!measure) return undefined
-  const own = thing ? findMeasure(`${measure} of ${thing}`) : undefined
+/** A measure of one thing alone: *pot of butter*. */
+function ownMeasure({ measure, thing }: Reading): MeasureRow | undefined {
+  return measure && thing ? findMeasure(`${measure} of ${thing}`) : undefined
+}
+
+/** A measure of one thing alone, where it was known then, before the measure in general. */
+function measureIn(reading: Reading, { moments, places }: Setting): MeasureRow | undefined {
+  if (!reading.measure) return undefined
+  const own = ownMeasure(reading)
   const known = own?.senses.some((row) => moments.some(({ year }) => holds(row, year, places)))
-  return known ? own : findMeasure(measure)
+  return known ? own : findMeasure(reading.measure)
 }
 
 /** What a reading is of, as the tables know it. The juice of lemons has the density of lemon juice. */
@@ -92,15 +97,32 @@ export function goodNamed({ thing, part, describing }: Pick<Reading, 'thing' | '
   return (part ? findGood(`${thing} ${part}`) : undefined) ?? findGood(thing, describing)
 }
 
+function questionOf(reading: Reading, setting: Setting, standard?: string): Question {
+  const measure = measureIn(reading, setting)
+  return { reading, setting, ...(measure ? { measure } : {}), ...(standard ? { standard } : {}) }
+}
+
+/**
+ * The years in which the tables begin to say something else of a reading, in order: from one to the next every year has the same answer.
+ * Undefined where it is not rows alone that a year decides by.
+ */
+export function turningYears(reading: Reading, setting: Setting): readonly number[] | undefined {
+  // What is a measure of one thing alone is of another kind out of its years, or of none.
+  if (ownMeasure(reading) && !findMeasure(reading.measure!)) return undefined
+  const question = questionOf(reading, setting)
+  const rows = kindFor(question)?.dated?.(question)
+  if (!rows) return undefined
+  const years = [...rows, ...(goodNamed(reading)?.printed ?? [])].flatMap((row) => (row.years ? [row.years[0], row.years[1] + 1] : []))
+  return [...new Set(years)].sort((a, b) => a - b)
+}
+
 /**
  * Every sense of a reading in its setting, brought to one quantity: the one asked for, or that of the likeliest sense.
  *
  * @throws PottleError `unreadable` for a measure that no kind knows; `no-answer` where there is no amount, or no way to the quantity asked for
  */
 export function assess(reading: Reading, setting: Setting, insist: Insistence = {}): Assessment {
-  const measure = measureIn(reading, setting)
-  const { standard } = insist
-  const question: Question = { reading, setting, ...(measure ? { measure } : {}), ...(standard ? { standard } : {}) }
+  const question = questionOf(reading, setting, insist.standard)
   const { kind, senses } = sensesOf(question)
   const named = goodNamed(reading)
   const good = named && goodIn(named, setting)

@@ -66,6 +66,7 @@ function senseOf({ row: spell, weight }: Weighed<SpellRow>): Sense {
 export const piece: SenseKind = {
   name: 'piece',
   answers: (question) => counts(question) && rowFor(question) !== undefined,
+  dated: (question) => rowFor(question)!.spells,
   senses: (question) => {
     const row = rowFor(question)!
     const spells = weighSpells(row.spells, question.setting)

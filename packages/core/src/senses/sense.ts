@@ -3,7 +3,7 @@ import type { Step } from '../cite/index.js'
 import type { ModernValue } from '../modern/index.js'
 import type { Reading } from '../reading/index.js'
 import type { Setting } from '../setting.js'
-import type { MeasureRow, Quantity, VesselRow } from '../tables/index.js'
+import type { Dated, MeasureRow, Quantity, VesselRow } from '../tables/index.js'
 
 /** One meaning of a phrase in its setting. */
 export interface Sense {
@@ -56,6 +56,11 @@ export interface SenseKind {
   readonly name: string
   answers(question: Question): boolean
   senses(question: Question): readonly Sense[]
+  /**
+   * Every row that the senses may rest on in any year, where those rows are all that a year can change: between two ends of their years one
+   * year is as another.
+   */
+  dated?(question: Question): readonly Dated[]
   /** Modern units of the kind's own beside those of its quantity: egg classes, gas marks. The band is for the whole amount, in the base unit. */
   modern?(question: Question, band: Band): readonly ModernValue[]
 }

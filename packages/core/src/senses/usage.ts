@@ -13,6 +13,9 @@ export interface Use {
 const byFamily = new Map<string, UsageRow[]>()
 for (const row of usage) byFamily.set(row.family, [...(byFamily.get(row.family) ?? []), row])
 
+/** All that is known of which standards of a family were used. */
+export const usageOf = (family: string): readonly UsageRow[] => byFamily.get(family) ?? []
+
 /** The names a thing answers to in usage and sense rows: its id, then its classes from the narrowest to the widest. */
 export function namesOf(thing: string | null, good: GoodRow | undefined): readonly string[] {
   if (good) return [good.id, ...[...good.classes].reverse()]
@@ -35,7 +38,7 @@ function fit(row: UsageRow, use: Use): number | undefined {
 export function usageFor(family: string, use: Use): UsageRow | undefined {
   let best: UsageRow | undefined
   let bestFit = Number.NEGATIVE_INFINITY
-  for (const row of byFamily.get(family) ?? []) {
+  for (const row of usageOf(family)) {
     const narrow = fit(row, use)
     if (narrow !== undefined && narrow > bestFit) {
       best = row

@@ -92,6 +92,7 @@ function pairs(vessel: VesselRow, question: Question, thing: readonly string[]):
 export const vessel: SenseKind = {
   name: 'vessel',
   answers: (question) => !question.measure && vesselIn(question) !== undefined,
+  dated: (question) => [...vesselIn(question)!.vessel.spells, ...heaps],
   senses: (question) => {
     const { vessel: row, qualified } = vesselIn(question)!
     if (row.spells.length === 0) throw unsized(row)

@@ -60,6 +60,7 @@ export function exactValue(text: string): ExactValue {
 export class ExactNumber {
   readonly #text: string
   readonly #digits: number
+  #ratio: Decimal | undefined
   /** How many of the last digit make one; an exact double. */
   readonly #parts: number
 
@@ -79,6 +80,7 @@ export class ExactNumber {
     const product = this.#digits * count
     const isExact = Number.isInteger(product) && product < 1e15 && count / parts === by
     if (isExact) return String(product / (this.#parts * parts))
-    return exactRatio(this.#text).times(by).toSignificantDigits(15).toString()
+    this.#ratio ??= exactRatio(this.#text)
+    return this.#ratio.times(by).toSignificantDigits(15).toString()
   }
 }
