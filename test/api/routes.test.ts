@@ -1,4 +1,5 @@
 /** What each route answers and how it refuses. The figures themselves are held to statutes and handbooks by the tests of the library. */
+import { createApp } from '@pottle/api'
 import { describe, expect, test } from 'vitest'
 import { ask, post } from './ask.js'
 
@@ -12,6 +13,12 @@ function expectRising({ low, best, high }: Spread): void {
   expect(low).toBeLessThanOrEqual(best)
   expect(best).toBeLessThanOrEqual(high)
 }
+
+test('every address fits the fastest of the router’s ways: one that does not sends all of them the slow way', async () => {
+  const app = createApp()
+  await app.request('/healthz')
+  expect(app.router.name).toBe('SmartRouter + RegExpRouter')
+})
 
 describe('GET /v1/oven-heats', () => {
   test('a phrase is read with its place on the scale, modern settings, claims and sources', async () => {

@@ -1,11 +1,10 @@
-import type { AnswerSense, AnswerSource } from './answer.js'
+import type { AnswerSense } from './answer.js'
 import { type Band, scaleBand } from './bands/index.js'
-import { citeFull } from './cite/index.js'
 import { inModernUnits, type ModernValue } from './modern/index.js'
 import type { CheckedOptions } from './options.js'
 import type { Reading } from './reading/index.js'
 import { numberOf, type Other, type Resolved, type ResolvedSense } from './resolved.js'
-import { baseUnits, type Citation, findSource } from './tables/index.js'
+import { baseUnits } from './tables/index.js'
 
 /** All the digits of a sense, where neither it nor the phrase's number leaves a doubt. */
 function exactDigits({ sense, exact }: ResolvedSense, scales: boolean, base: number, ratio: number): string | null {
@@ -23,17 +22,6 @@ export function answerSenses({ senses, scales, assessment }: Resolved, reading: 
     const { low, best, high } = scales ? scaleBand(band, base) : band
     return { id, label, likelihood, unit, low, best, high, exact: exactDigits(resolved, scales, base, ratio), steps }
   })
-}
-
-const references = new Map<string, AnswerSource>()
-
-/** A source's full reference, made once: the tables do not change. */
-export function referenceTo({ id }: Citation): AnswerSource {
-  const known = references.get(id)
-  if (known) return known
-  const reference = { id, citation: citeFull(findSource(id)!) }
-  references.set(id, reference)
-  return reference
 }
 
 /** Units of the value's own quantity, of the other one where a density gives it, and of the kind's own; only the one asked for where one was. */

@@ -1,5 +1,5 @@
 import type { Answer, AnswerCaution, AnswerData, AnswerSense, AnswerSource, Value } from './answer.js'
-import { answerSenses, modernValues, referenceTo } from './answer-parts.js'
+import { answerSenses, modernValues } from './answer-parts.js'
 import { type Band, scaleBand } from './bands/index.js'
 import { kitchenLine } from './kitchen-line.js'
 import type { ModernValue } from './modern/index.js'
@@ -68,7 +68,7 @@ export class LazyAnswer implements Answer {
   }
 
   get sources(): readonly AnswerSource[] {
-    return this.#resolved.citations.map(referenceTo)
+    return this.#resolved.sources
   }
 
   /** The whole answer as a plain object, for `JSON.stringify`, for spreading and for comparing. */

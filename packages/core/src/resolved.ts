@@ -1,4 +1,4 @@
-import type { AnswerCaution } from './answer.js'
+import type { AnswerCaution, AnswerSource } from './answer.js'
 import { type Assessment, assess } from './assess.js'
 import { type Band, bandOf, type Expression, mixtureBand, rectangle, times, type Unknown, unknown } from './bands/index.js'
 import { cautionsAbout } from './caution.js'
@@ -7,7 +7,8 @@ import { noAnswer } from './error.js'
 import type { CheckedOptions } from './options.js'
 import type { Range, Reading } from './reading/index.js'
 import { inQuantity, type Sense } from './senses/index.js'
-import { type Citation, ExactNumber, type Quantity } from './tables/index.js'
+import { sourcesOf } from './sources-of.js'
+import { ExactNumber, type Quantity } from './tables/index.js'
 
 /** A sense with its band, for one of the measure; the phrase's number scales it. */
 export interface ResolvedSense {
@@ -35,10 +36,6 @@ export function numberOf(amount: Range | null): { readonly base: number; readonl
   return { base: amount.low, ratio: amount.high / amount.low }
 }
 
-function distinct(citations: readonly Citation[]): Citation[] {
-  return [...new Map(citations.map((citation) => [citation.id, citation])).values()]
-}
-
 /** The other of mass and volume. */
 export interface Other {
   readonly quantity: Quantity
@@ -59,7 +56,7 @@ export class Resolved {
   readonly #spanning: Unknown | undefined
   #senses: readonly ResolvedSense[] | undefined
   #other: Other | null | undefined
-  #citations: readonly Citation[] | undefined
+  #sources: readonly AnswerSource[] | undefined
   #cautions: readonly AnswerCaution[] | undefined
 
   /** @throws PottleError as `assess` and `numberOf` do */
@@ -90,10 +87,10 @@ export class Resolved {
     return this.#other
   }
 
-  get citations(): readonly Citation[] {
+  get sources(): readonly AnswerSource[] {
     const { senses, apart } = this.assessment
-    this.#citations ??= distinct([...senses, ...apart].flatMap(({ steps }) => steps.flatMap(({ sources }) => sources)))
-    return this.#citations
+    this.#sources ??= sourcesOf([...senses, ...apart].flatMap(({ steps }) => steps))
+    return this.#sources
   }
 
   get cautions(): readonly AnswerCaution[] {

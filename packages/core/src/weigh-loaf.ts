@@ -1,5 +1,4 @@
 import type { AnswerSource, Value } from './answer.js'
-import { referenceTo } from './answer-parts.js'
 import { mixtureBand } from './bands/index.js'
 import { type LoafQuestion, type LoafSpan, type LoafYearWeight, loafSeries, loavesOver } from './bread/index.js'
 import { type AnswerStep, tellStep } from './cite/index.js'
@@ -7,6 +6,7 @@ import { badOption, requireFields } from './error.js'
 import { inModernUnits, type ModernValue } from './modern/index.js'
 import { checkCoverage } from './options.js'
 import { settingOf } from './setting.js'
+import { sourcesOf } from './sources-of.js'
 import { baseUnits, dataset } from './tables/index.js'
 
 /** Which loaf, by a date and a place as phrases have them; what is not said is left to the tables. */
@@ -72,7 +72,6 @@ export function weighLoaf(asked: LoafAsked): LoafAnswer {
   const weighted = spans.map((span) => ({ weight: weightOf(span), value: span.loaf.value }))
   const { coin, kind, label, exact, steps } = spans[0]!.loaf
   const value: Value = { quantity: 'mass', unit: baseUnits.mass, ...mixtureBand(weighted, coverage) }
-  const cited = spans.flatMap(({ loaf }) => loaf.steps.flatMap(({ sources }) => sources))
   return {
     setting: { year: from === to ? from : year, place: places[0]! },
     loaf: { coin, kind, label },
@@ -81,7 +80,7 @@ export function weighLoaf(asked: LoafAsked): LoafAnswer {
     modern: inModernUnits('mass', value),
     ...(from === to ? {} : { series: loafSeries({ ...question, from, to, coverage }) }),
     steps: steps.map(tellStep),
-    sources: [...new Set(cited.map(referenceTo))],
+    sources: sourcesOf(spans.flatMap(({ loaf }) => loaf.steps)),
     dataset,
   }
 }

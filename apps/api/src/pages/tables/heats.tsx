@@ -1,5 +1,5 @@
 import { allHeats, drawHeatScale, heatById, type OvenHeat, PottleError } from '@pottle/core'
-import { Hono } from 'hono'
+import { type Context, Hono } from 'hono'
 import { sourceNotes } from '../../plain.js'
 import { Entry, Page, respondWithPage } from '../frame/index.js'
 import { Dials, dialsFor, HeatEvidence } from '../heat/index.js'
@@ -7,6 +7,7 @@ import { NotFound } from '../parts/NotFound.js'
 import { Plate } from '../parts/Plate.js'
 import { SourceList } from '../parts/sources.js'
 import { OvenTests } from './OvenTests.js'
+import { respondWithShelf } from './shelfPages.js'
 
 const at = '/heats'
 
@@ -93,14 +94,18 @@ function heatNamed(id: string): OvenHeat | undefined {
   }
 }
 
-/** `GET /heats`, `GET /heats/tests`, `GET /heats/slow` */
-export const heatPages: Hono = new Hono()
-heatPages.get(at, (context) => respondWithPage(context, <List />))
-heatPages.get(`${at}/tests`, (context) => respondWithPage(context, <OvenTests />))
-heatPages.get(`${at}/:id`, (context) => {
-  const id = context.req.param('id')
+function respondWithHeat(context: Context, id: string): Response {
   const heat = heatNamed(id.toLowerCase())
   if (!heat) return respondWithPage(context, <NotFound what="heat" name={id} list="All oven heats" at={at} />, 404)
   if (heat.id !== id) return context.redirect(`${at}/${encodeURIComponent(heat.id)}`, 301)
   return respondWithPage(context, <Heat heat={heat} />)
+}
+
+/** `GET /heats`, `GET /heats/tests`, `GET /heats/sugar`, `GET /heats/slow` */
+export const heatPages: Hono = new Hono()
+heatPages.get(at, (context) => respondWithPage(context, <List />))
+heatPages.get(`${at}/:id`, (context) => {
+  const id = context.req.param('id')
+  if (id === 'tests') return respondWithPage(context, <OvenTests />)
+  return respondWithShelf(context, `${at}/${id}`) ?? respondWithHeat(context, id)
 })

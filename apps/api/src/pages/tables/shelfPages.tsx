@@ -5,7 +5,7 @@ import { NotFound } from '../parts/NotFound.js'
 import { ArticlePage } from './ArticlePage.js'
 import { MeasureIndex } from './MeasureIndex.js'
 import { ShelfPage } from './ShelfPage.js'
-import { articleAt, shelves } from './shelves/index.js'
+import { articleAt, shelfAt } from './shelves/index.js'
 
 /** The list that an address belongs to: `/measures/vessels/…` to `/measures`. */
 const listOf = (address: string): string => `/${address.split('/')[1]}`
@@ -32,12 +32,21 @@ function measureNamed(base: string, name: string) {
   return measure && articleAt(`/measures/${measure.id}`)
 }
 
+/** The page of a shelf; undefined where an address is none of a shelf. */
+export function respondWithShelf(context: Context, address: string): Response | undefined {
+  const shelf = shelfAt(address)
+  return shelf && respondWithPage(context, <ShelfPage shelf={shelf} at={listOf(address)} />)
+}
+
 /** `GET /measures`, `GET /measures/vessels`, `GET /measures/vessels/spoonful`, `GET /measures/pottle`, `GET /goods/cream`, … */
 export const shelfPages: Hono = new Hono()
 shelfPages.get('/measures', (context) => respondWithPage(context, <MeasureIndex />))
-for (const shelf of shelves) {
-  const { address } = shelf
-  shelfPages.get(address, (context) => respondWithPage(context, <ShelfPage shelf={shelf} at={listOf(address)} />))
-  shelfPages.get(`${address}/:id`, (context) => respondWithArticle(context, address))
-}
-shelfPages.get('/measures/:id', (context) => respondWithArticle(context, '/measures'))
+shelfPages.get('/measures/:id', (context) => respondWithShelf(context, context.req.path) ?? respondWithArticle(context, '/measures'))
+shelfPages.get('/goods', (context) => respondWithShelf(context, '/goods')!)
+shelfPages.get('/goods/:id', (context) => respondWithArticle(context, '/goods'))
+// One route for all shelves of a list: the fastest of the router's ways takes no fixed name beside a parameter.
+for (const list of ['/measures', '/heats'])
+  shelfPages.get(`${list}/:shelf/:id`, (context) => {
+    const base = `${list}/${context.req.param('shelf')}`
+    return shelfAt(base) ? respondWithArticle(context, base) : context.notFound()
+  })

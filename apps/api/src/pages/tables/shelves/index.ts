@@ -26,6 +26,11 @@ export const measureShelves: readonly Shelf[] = [
 /** Every shelf that has a page. */
 export const shelves: readonly Shelf[] = [...measureShelves, sugarShelf, liquidShelf, goodsShelf]
 
+/** The shelf that has its page at an address. */
+export function shelfAt(address: string): Shelf | undefined {
+  return shelves.find((shelf) => shelf.address === address)
+}
+
 interface Found {
   readonly shelf: Shelf
   readonly article: Article
