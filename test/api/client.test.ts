@@ -65,7 +65,9 @@ describe('the types of a generated client', () => {
         const first = Array.isArray(many.data) ? many.data[0] : undefined
         const text: string | undefined = first && 'senses' in first ? first.text : first?.detail
         const nearest: string[] | undefined = many.error?.nearest
-        export { best, detail, years, start, working, text, nearest }
+        const loaf = await pottle.GET('/v1/loaves', { params: { query: { year: '1690', crumb: true } } })
+        const crumb: number | undefined = loaf.data?.value.best
+        export { best, crumb, detail, years, start, working, text, nearest }
       `),
     ).toEqual([])
   })

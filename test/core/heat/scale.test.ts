@@ -88,7 +88,11 @@ describe('settings', () => {
         expect(gasMarkExact(celsius(gasMarkToFahrenheit(mark)))).toBeCloseTo(mark, 9)
       }),
     )
-    for (const { mark, degC } of allGasMarks()) expect(gasMarkNearest(degC)?.mark).toBe(mark)
+    for (const { mark, degC } of allGasMarks()) {
+      expect(gasMarkNearest(degC)?.mark).toBe(mark)
+      // Six significant digits, as every other figure has.
+      expect(String(degC).length).toBeLessThanOrEqual(7)
+    }
     for (const mark of [0, -1, 13]) expect(() => gasMarkToFahrenheit(mark)).toThrow(PottleError)
   })
 

@@ -68,12 +68,12 @@ export const phraseFields = {
   to: z
     .string()
     .optional()
-    .describe('A modern unit, such as `g` or `cup-us`, or `mass` or `volume`.')
+    .describe('A modern unit, such as `g` or `cup-us`, which `modern` then has alone; or `mass` or `volume`, which `value` is then of.')
     .meta({ examples: ['g'] }),
   standard: z
     .string()
     .optional()
-    .describe('A standard or sense to insist on: `gallon.ale`, `pint.wine`, `ale`.')
+    .describe('A standard or sense to insist on, alone: `gallon.ale`, `pint.wine`, `ale`. /v1/measures has them all.')
     .meta({ examples: ['ale'] }),
 }
 

@@ -1,10 +1,19 @@
-import { drawLoafSeries, type LoafAnswer, places, weighLoaf } from '@pottle/core'
+import { drawLoafSeries, places, weighLoaf } from '@pottle/core'
 import * as z from 'zod'
 import * as contract from '../contract/index.js'
-import type { Exact } from '../http/exact.js'
 import { route } from '../http/route.js'
 
 const shillings = z.coerce.number('give a number of shillings').optional()
+
+/** True or false, as a query spells them. */
+const flag = (example: boolean) =>
+  z.preprocess(
+    (text) => (text === 'true' || text === 'false' ? text === 'true' : text),
+    z
+      .boolean('give true or false')
+      .optional()
+      .meta({ examples: [example] }),
+  )
 
 const query = z.strictObject({
   coin: z
@@ -19,13 +28,9 @@ const query = z.strictObject({
     .string('give the year of the loaf')
     .describe('A year from 1266 to 1900, or a span in EDTF level 1, such as `1660/1710`, for a series.'),
   place: contract.settingFields.place.meta({ examples: ['london'] }),
-  wheat: shillings.describe('Your own price of middle wheat, in shillings for a Winchester quarter.').meta({ examples: [40] }),
+  wheat: shillings.describe('Your own price of middle wheat, in shillings for a Winchester quarter, up to 1000.').meta({ examples: [40] }),
   allowance: shillings.describe("Your own baker's allowance, in shillings a quarter.").meta({ examples: [12] }),
-  crumb: z
-    .enum(['true', 'false'], 'give true or false')
-    .optional()
-    .describe('`true` for the crumb alone.')
-    .meta({ examples: ['true'] }),
+  crumb: flag(true).describe('True for the crumb alone; false where nothing is said.'),
   market: z
     .enum(['london', 'town', 'country'])
     .optional()
@@ -40,10 +45,6 @@ const query = z.strictObject({
     .meta({ examples: [0.95] }),
 })
 
-type Query = Exact<z.output<typeof query>>
-
-const weigh = ({ crumb, ...asked }: Query): LoafAnswer => weighLoaf({ ...asked, crumb: crumb === 'true' })
-
 /** `GET /v1/loaves?coin=penny&kind=white&year=1690` */
 export const loavesRoute = route({
   method: 'get',
@@ -56,7 +57,7 @@ export const loavesRoute = route({
   answer: { description: 'The weight of the loaf.', media: { 'application/json': { schema: contract.LoafAnswer } } },
   problems: ['no-answer'],
   example: '?coin=penny&kind=white&year=1690&place=london',
-  handle: ({ query: asked }) => weigh(asked),
+  handle: ({ query: asked }) => weighLoaf(asked),
 })
 
 /** `GET /v1/loaves.svg?coin=penny&kind=white&year=1660/1710` */
@@ -72,7 +73,7 @@ export const loavesPictureRoute = route({
   problems: ['no-answer'],
   example: '?coin=penny&kind=white&year=1660/1710',
   handle: ({ query: asked }) => {
-    const { loaf, series, value, setting } = weigh(asked)
+    const { loaf, series, value, setting } = weighLoaf(asked)
     const place = places.find(({ id }) => id === setting.place)!.label
     const { low, best, high, coverage } = value
     const drawn = series ?? [{ year: Number(setting.year), low, best, high }]

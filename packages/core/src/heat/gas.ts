@@ -1,6 +1,6 @@
 import { badOption } from '../error.js'
 import { type GasMarkRow, gasMarks } from '../tables/index.js'
-import { requirePositive, toCelsius, toFahrenheit } from './degrees.js'
+import { requirePositive, tidy, toCelsius, toFahrenheit } from './degrees.js'
 
 /** A mark on the regulator's dial. */
 export interface GasMark {
@@ -44,7 +44,7 @@ export function gasMarkExact(degC: number): number {
   return marks >= 0 ? 1 + marks : 2 ** marks
 }
 
-const asMark = ({ mark, degF, printed, words }: GasMarkRow): GasMark => ({ mark, degC: toCelsius(degF), degF, printed, words })
+const asMark = ({ mark, degF, printed, words }: GasMarkRow): GasMark => ({ mark, degC: tidy(toCelsius(degF)), degF, printed, words })
 
 /**
  * Every mark of a British dial, from 1/4 to 9, with its degrees by definition: mark 1 is 275 degF, and each above it 25 degF more.
