@@ -1,5 +1,7 @@
 /** The server as a process: how it starts, what it writes, and that it serves on every core. */
-import { existsSync } from 'node:fs'
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { bundleServer } from './bundle.js'
@@ -44,6 +46,34 @@ describe('the bundle that npm start runs', () => {
     const [one, other] = await Promise.all([child, own].map(async ({ url }) => (await fetch(url + conversion)).json()))
     expect(one).toEqual(other)
     for (const each of [child, own]) expect(await each.stop()).toBe(0)
+  })
+})
+
+describe('the folder of the bundle', () => {
+  const built = fileURLToPath(new URL('../../apps/api/dist/bundle', import.meta.url))
+  const laidElsewhere = (): string => {
+    const folder = mkdtempSync(join(tmpdir(), 'pottle-bundle-'))
+    cpSync(built, folder, { recursive: true })
+    return folder
+  }
+  const answers = async (folder: string): Promise<void> => {
+    const child = await startChild(join(folder, 'main.js'))
+    const reply = await fetch(child.url + conversion)
+    expect(reply.status).toBe(200)
+    expect(await child.stop()).toBe(0)
+    rmSync(folder, { recursive: true })
+  }
+
+  test('runs wherever it is laid', { timeout: 30_000 }, () => answers(laidElsewhere()))
+
+  test.each([
+    ['that is not there', (file: string) => rmSync(file)],
+    ['of another engine', (file: string) => writeFileSync(file, readFileSync(file).fill(0, 0, 16))],
+    ['that is broken', (file: string) => writeFileSync(file, readFileSync(file).subarray(0, 1000))],
+  ])('does without a cache %s', { timeout: 30_000 }, async (_, spoil) => {
+    const folder = laidElsewhere()
+    spoil(join(folder, 'server.cache'))
+    await answers(folder)
   })
 })
 

@@ -46,4 +46,4 @@ async function serve(settings: Settings): Promise<void> {
 
 const settings = readSettings()
 if (settings.workers !== 1 && cluster.isPrimary) keepWorkers(settings, (port) => greet(settings, port))
-else await serve(settings)
+else void serve(settings)

@@ -1,39 +1,56 @@
-// Bundles the server for Node, so that it starts in a third of the time: a few files to find and read instead of some five hundred. What is made
-// only when it is asked for stays in files of its own.
-import { rmSync } from 'node:fs'
+// Bundles the server for Node, so that it starts in less than half of the time: a few files to find and read instead of some five hundred, the
+// tables as JSON, and the engine's own form of the code beside it.
+import { spawnSync } from 'node:child_process'
+import { copyFileSync, rmSync, writeFileSync } from 'node:fs'
+import { basename } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url))
-const outdir = path('../dist/bundle/')
+const folder = path('../dist/bundle/')
 
-/** Tables as JSON: an engine reads it sooner than the same rows as code. */
+/** Every table by the names that its module exports. */
+const tables = {}
+
+/** Tables in one file of JSON: an engine reads it sooner than the same rows as code. */
 const tablesAsJson = {
   name: 'tables-as-json',
-  setup: ({ onLoad }) =>
+  setup: ({ onLoad, onResolve }) => {
     onLoad({ filter: /[\\/]tables[\\/]rows[\\/][\w-]+\.js$/ }, async ({ path }) => {
       const rows = Object.entries(await import(path))
-      return {
-        contents: rows.map(([name, value]) => `export const ${name} = JSON.parse(${JSON.stringify(JSON.stringify(value))})`).join('\n'),
-      }
-    }),
+      Object.assign(tables, Object.fromEntries(rows))
+      return { contents: ["import tables from 'all:tables'", ...rows.map(([name]) => `export const ${name} = tables.${name}`)].join('\n') }
+    })
+    onResolve({ filter: /^all:tables$/ }, () => ({ path: 'tables', namespace: 'all' }))
+    onLoad({ filter: /^tables$/, namespace: 'all' }, () => ({
+      contents: "import { readFileSync } from 'node:fs'\nexport default JSON.parse(readFileSync(__dirname + '/tables.json', 'latin1'))",
+    }))
+  },
 }
 
-rmSync(outdir, { recursive: true, force: true })
+/** With every character in a byte of its own, which is read fastest. */
+const ascii = (text) => text.replace(/[^\0-\x7f]/g, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`)
+
+rmSync(folder, { recursive: true, force: true })
 await build({
   entryPoints: [path('../dist/main.js')],
-  outdir,
+  outfile: `${folder}server.cjs`,
   bundle: true,
-  splitting: true,
   platform: 'node',
-  format: 'esm',
+  // The form that an engine can keep its own form of.
+  format: 'cjs',
   target: 'node20.19',
   // Names stay, for whoever reads the trace of a fault.
   minifyWhitespace: true,
   minifySyntax: true,
   legalComments: 'none',
-  // Packages of the older form ask for modules of Node by `require`.
-  banner: { js: "import { createRequire } from 'node:module'\nconst require = createRequire(import.meta.url)" },
   logLevel: 'warning',
   plugins: [tablesAsJson],
 })
+writeFileSync(`${folder}tables.json`, ascii(JSON.stringify(tables)))
+copyFileSync(path('./launch.mjs'), `${folder}main.js`)
+// The folder is to run wherever it is laid.
+writeFileSync(`${folder}package.json`, '{ "type": "module" }\n')
+
+const { status } = spawnSync(process.execPath, [path('./warm.mjs')], { stdio: ['ignore', 'ignore', 'inherit'] })
+if (status !== 0) throw new Error(`${basename(folder)} could not be warmed up`)

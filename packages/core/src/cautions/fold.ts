@@ -1,5 +1,9 @@
+/** Most names of the tables, which have no marks to take away. */
+const unmarked = /^[a-z]+(?: [a-z]+)*$/
+
 /** Words in lower case: the long s made short, hyphens and all other marks taken as gaps, the sign of possession dropped. */
 export function deedWords(text: string): readonly string[] {
+  if (unmarked.test(text)) return text.split(' ')
   const plain = text.toLowerCase().replaceAll('ſ', 's').replaceAll('’', "'").replaceAll("'s", '').replaceAll("'", '')
   return plain.match(/[\p{L}\p{N}]+/gu) ?? []
 }
