@@ -67,6 +67,9 @@ describe('heights of sugar and warmths of liquids', () => {
     expect(heats('Set it in when your oven will turn white paper yellow in five minutes.')).toEqual([
       'your oven will turn white paper yellow in five minutes',
     ])
+    expect(heats('Bake it in a quick, but not scorching, oven.')).toEqual(['a quick, but not scorching, oven'])
+    expect(heats('Bake at 400 degrees for ten minutes.')).toEqual(['at 400 degrees'])
+    expect(readReceipt('Let your oven be of a good soaking heat.').heats[0]?.heat).toBe('moderate')
     expect(heats('Heat the oven to 350 degrees F. and put it in.')).toEqual(['the oven to 350 degrees F'])
     expect(heats('Let them grow softer than butter, and stir with hotter water.')).toEqual([])
   })
@@ -100,6 +103,23 @@ describe('words that lean on earlier words', () => {
         'A pottle of white wine, and a quart of red. Four pounds of plums, and a dozen green ones. Bake it in a great dish or six small ones.',
       ),
     ).toEqual(['1 pottle white wine', '1 quart wine', '4 pound plum', '12 none plum'])
+  })
+
+  test('weights and likenings go on', () => {
+    expect(
+      found('The weight of four eggs in flour, of three in sugar, and of two in butter; to a pint of juice the weight of it in sugar.'),
+    ).toEqual(['4 weight-of-eggs flour', '3 weight-of-eggs sugar', '2 weight-of-eggs butter', '1 pint juice', '1 equal-weight sugar'])
+    expect(found('Ginger, an ounce; cayenne, half as much; mace, the same. Butter the size of a walnut or two small ones.')).toEqual([
+      '1 ounce ginger',
+      '0.5 as-much cayenne pepper',
+      '1 as-much mace',
+      '1 bigness of a walnut butter',
+    ])
+  })
+
+  test('of each is of those that were told together', () => {
+    const { measures } = readReceipt('Take equal quantities of treacle and sugar, say a pound of each.')
+    expect(measures.at(-1)).toMatchObject({ measure: 'pound', amount: { low: 1 }, things: ['treacle', 'sugar'], each: true })
   })
 
   test('a beast is weighed and not counted besides', () => {
@@ -160,6 +180,10 @@ describe('lists', () => {
       ['1.25 ounce rhubarb', '2 drachm syrup of poppy', '1 handful sage', '0.5 ounce aniseed'],
     ],
     ['1 teaspoonful of salt, ½ do. of pepper, 2 do. flour.', ['1 teaspoonful salt', '0.5 teaspoonful pepper', '2 teaspoonful flour']],
+    [
+      'Take of the best Jesuits bark 1 oz.; squills, half an ounce; hemlock two handfuls.',
+      ['1 ounce jesuits bark', '0.5 ounce squill', '2 handful hemlock'],
+    ],
     ['A penny loaf grated, the rind of a lemon, two twopenny French rolls.', ['1 penny loaf loaf', '1 none lemon', '2 twopenny roll roll']],
     ['Take a spoonful every morning, and 20 drops in a glass of wine each night.', ['1 spoonful null', '20 drop null', '1 glass wine']],
   ])('%s', (text, expected) => {
@@ -172,6 +196,9 @@ describe('how many a receipt is enough for', () => {
     ['Sufficient for 6 or 7 persons.', [6, 7]],
     ['To feed one hundred and thirty persons, take five quarts of oysters.', [130, 130]],
     ['This will serve a score of guests. The last was for two people.', [20, 20]],
+    ['Sufficient for a family of 8 or 9 persons.', [8, 9]],
+    ['Enough for a table of twelve covers.', [12, 12]],
+    ['Seasonable at any time. Serves six.', [6, 6]],
   ])('%s', (text, [low, high]) => {
     const { serves } = readReceipt(text)
     expect(serves?.amount).toEqual({ low, high })
@@ -183,6 +210,7 @@ describe('how many a receipt is enough for', () => {
     'An ounce for each person.',
     'Serve it to four persons, for two hours.',
     'Good for the people.',
+    'It serves two purposes.',
   ])('is not told by: %s', (text) => expect(readReceipt(text).serves).toBeNull())
 })
 
@@ -199,6 +227,7 @@ describe('numbers that measure no ingredient', () => {
     'It costs sixpence.',
     'He came in the year 1672.',
     'To make three gallons of orange wine.',
+    'Boil a half-pound pudding an hour.',
     'Enough for a moderate man, or a man of sixty.',
   ])('%s', (text) => {
     expect(found(text)).toEqual([])
@@ -215,6 +244,7 @@ test('ice is a thing that is had, and no thing where a cake is iced', () => {
 })
 
 test('a time may end in another', () => {
+  expect(readReceipt('Keep it a twelvemonth.').times[0]?.minutes?.low).toBe(525960)
   expect(readReceipt('Let it stand iiij houres, or vj at the moste.').times[0]?.minutes).toEqual({ low: 240, high: 360 })
   expect(readReceipt('Boil it two hours, or three eggs will curdle.').times[0]?.minutes).toEqual({ low: 120, high: 120 })
 })

@@ -51,16 +51,23 @@ function likeningAt(line: Line, start: number): Likening | null {
   const value = times?.value ?? 1
   const found = { byWeight, theirs: byWeight && theirs && !alike, mutual }
   if (byWeight) {
-    if (!alike && !theirs && times === null) return null
+    if (!alike && !theirs && times === null && !isOfPronoun(line, at + 1)) return null
     const more = addedPart(line, at + 1)
-    return { ...found, value: value + (more?.value ?? 0), end: more?.end ?? at + 1 }
+    const again = more !== null && line.is(more.end, Role.Determiner) && line.is(more.end + 1, Role.Weight)
+    return { ...found, value: value + (more?.value ?? 0), end: again ? more.end + 2 : (more?.end ?? at + 1) }
   }
   if (line.is(at, Role.Quantity) || (alike && line.at(at).text === 'part'))
     return alike || times !== null ? { ...found, value, end: at + 1 } : null
   if (alike && line.at(at) === the.much) return { ...found, value, end: at + 1 }
-  if (alike) return line.at(at) === the.of || line.is(start - 1, Role.Each) ? { ...found, value, end: at } : null
+  // "mace, the same": a list goes on with it.
+  const listed = line.at(at - 1) === the.same && line.at(start - 1) === mark.comma && line.is(at, Role.Mark)
+  if (alike) return listed || line.at(at) === the.of || line.is(start - 1, Role.Each) ? { ...found, value, end: at } : null
   return times !== null && owner === the.that && line.at(at) === the.of ? { ...found, value, end: at } : null
 }
+
+/** *the weight of it*. */
+const isOfPronoun = (line: Line, at: number): boolean =>
+  line.at(at) === the.of && (line.at(at + 1) === the.it || line.at(at + 1) === the.them)
 
 /** The thing named right before a likening: *sugar the same weight*. */
 export function nameBefore({ line, loose }: Context, start: number): Thing | null {
@@ -84,8 +91,7 @@ export function alikeAt(context: Context, start: number): Statement | null {
   if (likening === null) return null
   const { value, byWeight, theirs, mutual } = likening
   let { end: at } = likening
-  const pronoun = byWeight && line.at(at) === the.of && (line.at(at + 1) === the.it || line.at(at + 1) === the.them)
-  if (pronoun) at += 2
+  if (byWeight && isOfPronoun(line, at)) at += 2
   const known = {
     amount: { low: value, high: value },
     measure: byWeight ? 'equal-weight' : 'as-much',
@@ -174,6 +180,19 @@ export function weightOfAt(context: Context, start: number): Statement | null {
     end = egg.end
   }
   return { ...ofWhat(context, start, end, measure, { low: by * low, high: by * high }), beside: bird }
+}
+
+/** *the weight of four eggs in flour, of three in sugar*: the weights go on. */
+export function weightGoesOnAt(context: Context, start: number): Statement | null {
+  const { line, last } = context
+  const amount = last?.measure?.startsWith('weight') ? amountAt(line, start + 1) : null
+  if (amount === null || amount.article || amount.each) return null
+  const coin = longestName(line, amount.end, 'coin')
+  const end = coin?.end ?? amount.end
+  if (line.at(end) !== the.in || (coin !== null) !== last!.measure!.startsWith('weight of')) return null
+  const measure = coin === null ? last!.measure! : `weight of ${withArticle(coin.row.label)}`
+  const weighed = ofWhat(context, start, end, measure, { low: amount.low, high: amount.high })
+  return weighed.thing === null ? null : { ...weighed, beside: last!.beside }
 }
 
 /** *eight eggs, the weight of five in flour*: the eggs are those that were spoken of. */

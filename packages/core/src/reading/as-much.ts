@@ -1,10 +1,10 @@
 import { multipleAt, nameBefore } from './alike.js'
-import { fingersAt, heapAt, heaped } from './heap.js'
+import { type Fill, fillAt } from './heap.js'
 import type { Line } from './line.js'
 import { longestName } from './lookup.js'
 import { bigness, objectAt, sizeAt } from './size.js'
 import { type Context, once, type Statement, statement } from './statement.js'
-import { type Thing, thingAt } from './thing.js'
+import { isEntryEnd, type Thing, thingAt } from './thing.js'
 import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
 
@@ -22,7 +22,7 @@ function isToTaste(line: Line, behind: number): boolean {
   const next = line.at(at + 1)
   if (next === the.you)
     return !line.is(at + 2, Role.Plain) || !['do', 'have', 'did', 'had', 'put', 'take', 'took'].includes(line.at(at + 2).text)
-  return line.is(at + 1, Role.Plain) && next.thing === null && next !== the.for && next !== the.in && next !== the.there
+  return line.is(at + 1, Role.Plain) && next.thing === null && next !== the.for && next !== the.in && next !== the.of && next !== the.there
 }
 
 /** *as much ale*, *half as much of sugar*, *as many blades of mace*, *as much mace as will lie on a sixpence*. */
@@ -34,13 +34,15 @@ export function asMuchAt(context: Context, start: number): Statement | null {
   const many = line.at(at + 1) === the.many
   at += 2
   if (line.at(at) === the.more || line.at(at).text === 'again') at++
-  const early = line.at(at) === the.as ? heapAt(line, at + 1) : null
+  const early = line.at(at) === the.as ? fillAt(line, at + 1) : null
   if (early !== null) {
     const of = line.at(early.end) === the.of ? thingAt(line, early.end + 1, true) : null
     const before = of === null ? nameBefore(context, start) : null
-    return heaped(early.on, of?.name ?? before?.name ?? null, before?.start ?? start, of?.end ?? early.end)
+    return filled(early, of?.name ?? before?.name ?? null, before?.start ?? start, of?.end ?? early.end)
   }
   if (line.at(at) === the.as) return asBigAs(context, start, at + 1, null)
+  const byWeight = (line.at(at) === the.in || line.at(at) === the.by) && line.is(at + 1, Role.Weight)
+  if (byWeight) at += 2
   const of = line.at(at) === the.of || line.at(at) === the.in
   if (of) at++
   const unit = longestName(line, at, 'measure')
@@ -49,13 +51,21 @@ export function asMuchAt(context: Context, start: number): Statement | null {
   const value = times?.value ?? 1
   // "as many lemons" are told one by one, whatever went before; "as many of sugar" in the measure of what went before.
   const counted = named?.row.label ?? (many && !of ? 'none' : null)
-  const known = { amount: { low: value, high: value }, measure: many ? 'as-many' : 'as-much', unit: counted, refers: true }
+  const known = {
+    amount: { low: value, high: value },
+    measure: byWeight ? 'equal-weight' : many ? 'as-many' : 'as-much',
+    unit: counted,
+    refers: true,
+  }
   const thing = thingAt(line, at, context.phrase)
-  if (thing === null) return context.phrase && at >= line.length ? statement('comparison', start, at, known) : null
-  const heap = line.at(thing.end) === the.as ? heapAt(line, thing.end + 1) : null
-  if (heap !== null) return heaped(heap.on, thing.name, start, heap.end)
-  const fingers = line.at(thing.end) === the.as ? fingersAt(line, thing.end + 1) : null
-  if (fingers !== null) return statement('measured', start, fingers.end, { amount: once, measure: fingers.measure, thing: thing.name })
+  if (thing === null) {
+    // "cayenne, half as much"
+    const before = isEntryEnd(line, at) ? nameBefore(context, start) : null
+    if (before !== null) return statement('comparison', before.start, at, { ...known, thing: before.name })
+    return context.phrase && at >= line.length ? statement('comparison', start, at, known) : null
+  }
+  const fill = line.at(thing.end) === the.as ? fillAt(line, thing.end + 1) : null
+  if (fill !== null) return filled(fill, thing.name, start, fill.end)
   if (isToTaste(line, thing.end)) return eggsThatWeigh(line, start, thing)
   const big = line.at(thing.end) === the.as ? asBigAs(context, start, thing.end + 1, thing) : null
   if (big !== null) return big
@@ -64,8 +74,12 @@ export function asMuchAt(context: Context, start: number): Statement | null {
   return statement('comparison', start, beside?.end ?? again, { ...known, thing: thing.name, beside: beside?.name })
 }
 
-/** Skips *there are*, *you have* before what is compared with. */
+const filled = ({ kind, amount, measure }: Fill, thing: string | null, start: number, end: number): Statement =>
+  statement(kind, start, end, { amount, measure, thing })
+
+/** Skips *of*, *there are*, *you have* before what is compared with. */
 function pastThereAre(line: Line, at: number): number {
+  if (line.at(at) === the.of) return at + 1
   return (line.at(at) === the.there || line.at(at) === the.you) && line.is(at + 1, Role.Plain) ? at + 2 : at
 }
 

@@ -2,7 +2,7 @@ import type { Amount } from './amount.js'
 import type { Line } from './line.js'
 import type { Stated } from './stated.js'
 import type { Context } from './statement.js'
-import { pastDescribing, sharedThings, type Thing, thingAt } from './thing.js'
+import { isEntryEnd, pastDescribing, sharedThings, type Thing, thingAt, unknownBefore } from './thing.js'
 import { isEmptyVessel } from './unit.js'
 import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
@@ -59,12 +59,19 @@ export function bearerOf(context: Context, stated: Stated, amount: Amount): Bear
   const latin = amount.each && line.is(stated.end - 1, Role.Cardinal)
   if (behind !== null && !(listed && (latin || isParted(line, stated.end, behind)))) {
     if (stated.unit.class === 'piece' && madeHere.has(behind.name)) return null
+    // "a half-pound pudding" is a pudding of that size.
+    if (!of && behind.row?.count === 'dish') return null
     const thing = sharedThings(line, behind, each)
     return { thing, each, start: amount.start, end: thing.end }
   }
   if (of && !(listed && latin)) return { thing: null, each, start: amount.start, end: stated.end }
   const bearer = listed ? groupBefore(context, each || line.is(amount.start - 1, Role.Each)) : bearerBefore(context, stated, amount)
-  if (bearer === null) return { thing: null, each, start: amount.start, end: at }
+  if (bearer === null) {
+    const unknown = isEntryEnd(line, at)
+      ? unknownBefore(line, line.at(amount.start - 1) === mark.comma ? amount.start - 1 : amount.start)
+      : null
+    return { thing: unknown, each, start: unknown?.start ?? amount.start, end: at }
+  }
   return { thing: bearer, each: each || bearer.names.length > 1, start: bearer.start, end: of ? stated.end : at }
 }
 
@@ -110,8 +117,6 @@ function unlistedAt(line: Line, start: number, amount: Amount): Thing | null {
   const thing = amount.article ? null : thingAt(line, start, true)
   return thing !== null && isEntryEnd(line, thing.end) ? thing : null
 }
-
-const isEntryEnd = (line: Line, at: number): boolean => line.is(at, Role.Mark) || line.at(at) === the.and || line.at(at) === the.or
 
 const weighing = new Set(['weighing', 'weigh', 'of'])
 

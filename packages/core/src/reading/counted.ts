@@ -78,7 +78,16 @@ export function countedAt(context: Context, amount: Amount): Statement | null {
 /** *a pound of almonds, and twenty bitter ones*: the next in the list; *in a dish or six small ones* speaks of dishes. */
 function onesCounted({ line, last }: Context, { start, end, article, low, high, tale }: Amount): Statement | null {
   const ones = pastDescribing(line, end)
-  if (article || !last?.thing || start > last.end + 2 || line.at(ones) !== the.one || ones === end) return null
+  if (
+    article ||
+    !last?.thing ||
+    last.kind === 'comparison' ||
+    start > last.end + 2 ||
+    line.at(start - 1) === the.or ||
+    line.at(ones) !== the.one ||
+    ones === end
+  )
+    return null
   const name = last.thing
   const eggs = eggNames.has(name) ? { whole: low, yolks: 0, whites: 0 } : null
   return statement('counted', start, ones + 1, {

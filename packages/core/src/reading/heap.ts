@@ -1,7 +1,10 @@
+import { amountAt } from './amount.js'
 import type { Line } from './line.js'
 import { longestName } from './lookup.js'
+import type { Range } from './reading.js'
 import { withArticle } from './size.js'
 import { type Context, once, type Statement, statement } from './statement.js'
+import { unitAt } from './unit.js'
 import { the } from './vocabulary.js'
 import { Role } from './word.js'
 
@@ -12,14 +15,19 @@ const holding = new Set(['hold', 'contain', 'carry', 'bear', 'take'])
 /** *as a shilling will hold*. */
 function heldAt(line: Line, start: number): { on: string; end: number } | null {
   const coin = line.is(start, Role.Article) ? longestName(line, start + 1, 'coin') : null
-  if (coin === null) return null
-  for (let at = coin.end; at < coin.end + 3 && line.is(at, Role.Plain); at++)
-    if (holding.has(line.at(at).text)) return { on: withArticle(coin.row.label), end: line.at(at + 1).text === 'up' ? at + 2 : at + 1 }
-  return null
+  const end = coin === null ? 0 : pastHolding(line, coin.end)
+  return coin === null || end === 0 ? null : { on: withArticle(coin.row.label), end }
+}
+
+/** The end of *will hold*, *can take up*, or 0. */
+function pastHolding(line: Line, start: number): number {
+  for (let at = start; at < start + 3 && line.is(at, Role.Plain); at++)
+    if (holding.has(line.at(at).text)) return line.at(at + 1).text === 'up' ? at + 2 : at + 1
+  return 0
 }
 
 /** *as will lie on a shilling*, *to lie on the point of a knife*, *as would cover a sixpence*, *as a shilling will hold*. */
-export function heapAt(line: Line, start: number): { on: string; end: number } | null {
+function heapAt(line: Line, start: number): { on: string; end: number } | null {
   const held = heldAt(line, start)
   if (held !== null) return held
   let verb = false
@@ -42,7 +50,7 @@ function knifeAt(line: Line, at: number): number {
 }
 
 /** *as you can take up between finger and thumb* is a pinch, *with two fingers and the thumb* a pugil: which one, and where the words end. */
-export function fingersAt(line: Line, start: number): { measure: 'pinch' | 'pugil'; end: number } | null {
+function fingersAt(line: Line, start: number): { measure: 'pinch' | 'pugil'; end: number } | null {
   let at = start
   while (at < start + 6 && line.is(at, Role.Plain | Role.Determiner) && line.at(at).length?.label !== 'finger') at++
   const two = line.is(at, Role.Cardinal) && line.value(at) > 1
@@ -52,7 +60,36 @@ export function fingersAt(line: Line, start: number): { measure: 'pinch' | 'pugi
   return { measure: two ? 'pugil' : 'pinch', end: thumb + 1 }
 }
 
-export function heaped(on: string, thing: string | null, start: number, end: number): Statement {
+/** *as half an egg-shell will hold*. */
+function vesselAt(line: Line, start: number): { amount: Range; measure: string; end: number } | null {
+  const amount = amountAt(line, start)
+  const unit = amount === null ? null : unitAt(line, amount.end)
+  if (amount === null || unit === null || !vessels.has(unit.row.class)) return null
+  const end = pastHolding(line, unit.end)
+  return end === 0 ? null : { amount: { low: amount.low, high: amount.high }, measure: unit.row.label, end }
+}
+
+const vessels = new Set(['cup', 'spoon', 'capacity'])
+
+/** What tells by itself how much *as much … as* is. */
+export interface Fill {
+  readonly kind: 'comparison' | 'measured'
+  readonly amount: Range
+  readonly measure: string
+  readonly end: number
+}
+
+/** Behind *as much … as*: a heap on a coin, what the fingers take up, what a vessel holds. */
+export function fillAt(line: Line, start: number): Fill | null {
+  const heap = heapAt(line, start)
+  if (heap !== null) return { kind: 'comparison', amount: once, measure: `as much as will lie on ${heap.on}`, end: heap.end }
+  const fingers = fingersAt(line, start)
+  if (fingers !== null) return { kind: 'measured', amount: once, ...fingers }
+  const vessel = vesselAt(line, start)
+  return vessel === null ? null : { kind: 'measured', ...vessel }
+}
+
+function heaped(on: string, thing: string | null, start: number, end: number): Statement {
   return statement('comparison', start, end, { amount: once, measure: `as much as will lie on ${on}`, thing })
 }
 

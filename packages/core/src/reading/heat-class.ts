@@ -77,7 +77,9 @@ export function classOf(words: readonly string[]): HeatClass {
 
 /** The class of the heat words themselves, with *very* and *pretty* taken into account. */
 function gradeOf(words: readonly string[]): HeatClass {
-  const at = words.findIndex((word) => word in classes && word !== 'even')
+  // A good soaking heat is a soaking one.
+  const told = words.findIndex((word) => word in classes && word !== 'even' && word !== 'good')
+  const at = told < 0 ? words.indexOf('good') : told
   const plain = classes[words[at] ?? ''] ?? 'other'
   if (words.some((word) => raised.has(word)))
     return plain === 'slow' || plain === 'cool' ? 'very-slow' : plain === 'quick' || plain === 'hot' ? 'very-hot' : plain

@@ -87,6 +87,9 @@ function belongs(line: Line, at: number): boolean {
   const part = line.is(at, Role.Cardinal) ? at + 1 : at
   if (line.at(part).text === 'part') return line.is(part + 1, Role.Heat) && line.is(part - 1, Role.Cardinal)
   if (line.at(at) === the.or || line.at(at) === the.and) return line.is(at - 1, Role.Heat) && line.is(at + 1, Role.Heat | Role.Degree)
+  // "a quick, but not scorching, oven"
+  if (line.at(at) === mark.comma || line.at(at) === the.but)
+    return line.is(at - 1, Role.Heat | Role.Mark) && line.is(at + 1, Role.Heat | Role.Degree | Role.Oven)
   const nearly = line.at(at).qualifier === 'scant' && line.is(at + 1, Role.Heat)
   return nearly || (line.is(at, Role.Heat | Role.Degree) && line.at(at) !== the.about)
 }
@@ -127,7 +130,7 @@ export function ovenAt(line: Line, oven: number): Statement | null {
   return heatOf(line, start, end)
 }
 
-/** A heat told without its oven: *as hot as for bread*, *after the bread is drawn*, *bake it with tarts*. */
+/** A heat told without its oven: *as hot as for bread*, *after the bread is drawn*, *bake it with tarts*, *bake at 400 degrees*. */
 export function heatWithoutOvenAt(line: Line, start: number): Statement | null {
   const word = line.at(start)
   if (word === the.after || word === the.when) {
@@ -142,6 +145,10 @@ export function heatWithoutOvenAt(line: Line, start: number): Statement | null {
 
 function bakedWith(line: Line, start: number): Statement | null {
   const at = line.at(start + 1) === the.it || line.at(start + 1) === the.them ? start + 2 : start + 1
+  if (line.at(at) === the.at) {
+    const end = degreesBehind(line, at + 1)
+    return end === 0 ? null : heatOf(line, at, end)
+  }
   if (line.at(at) !== the.with) return null
   const thing = thingAt(line, at + 1, false)
   if (thing === null || !isBatch(thing)) return null

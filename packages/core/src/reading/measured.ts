@@ -47,7 +47,10 @@ function measureOf(
   const bearer = bearerOf(context, stated, amount)
   if (bearer === null) return null
   const { thing } = bearer
-  if (thing === null && isAside(context, stated, bearer.end, bearer.each && !amount.each, amount)) return null
+  // "equal quantities of treacle and sugar, a pound of each"
+  const eachOfThese = thing === null && bearer.each && !amount.each
+  const these = eachOfThese ? (context.last?.things ?? null) : null
+  if (thing === null && these === null && isAside(context, stated, bearer.end, eachOfThese, amount)) return null
   const ahead = bearer.start === amount.start
   const added = thing !== null && ahead ? trailingPart(line, bearer.end) : null
   const wanting = thing !== null && ahead ? wantingBehind(line, bearer.end, unit.row) : null
@@ -60,10 +63,10 @@ function measureOf(
   return statement('measured', bearer.start, far?.end ?? end, {
     amount: { low: stated.amount.low + more - (wanting?.high ?? 0), high: stated.amount.high + more - (wanting?.low ?? 0) },
     measure: unit.row.label,
-    thing: thing?.name ?? implied,
+    thing: thing?.name ?? these?.[0] ?? implied,
     qualifier: between.qualifier ?? amount.qualifier ?? stated.qualifier ?? shift?.qualifier,
     implied: implied !== null,
-    things: severalOf(thing),
+    things: these ?? severalOf(thing),
     alternatives: thing?.alternatives,
     each: bearer.each,
     standard: between.standard ?? near?.standard ?? far?.standard,

@@ -1,4 +1,4 @@
-import { alikeAt, weightOfAt } from './alike.js'
+import { alikeAt, weightGoesOnAt, weightOfAt } from './alike.js'
 import { type Amount, amountAt } from './amount.js'
 import { asMuchAt } from './as-much.js'
 import { countBehind, countedAt, isExample } from './counted.js'
@@ -196,6 +196,7 @@ function comparisonAt(context: Context, at: number, word: Word, roles: number): 
     (sized ? sizeBehind(context, at) : null) ??
     heapBehind(context, at) ??
     ((roles & Role.Dimension) !== 0 || begins ? thicknessAt(context, at) : null) ??
+    (word === the.of ? weightGoesOnAt(context, at) : null) ??
     (begins ? (heatWithoutOvenAt(line, at) ?? looseTimeAt(line, at)) : null)
   )
 }

@@ -2,6 +2,8 @@
 import { amountAt } from './amount.js'
 import type { Line } from './line.js'
 import type { Range } from './reading.js'
+import { the } from './vocabulary.js'
+import { Role } from './word.js'
 
 /** So many tokens before its persons a number may begin. */
 const longestNumber = 8
@@ -18,17 +20,33 @@ export interface Serves {
 
 /** The first number of persons that the text says it is enough for; null where it says none. */
 export function servesIn(line: Line): Serves | null {
-  for (let at = 2; at < line.length; at++) {
-    const found = fed.has(line.at(at).text) ? countBefore(line, at) : null
+  for (let at = 0; at < line.length; at++) {
+    const found = fed.has(line.at(at).text) ? countBefore(line, at) : servedAt(line, at)
     if (found !== null) return found
   }
   return null
 }
 
+const companies = new Set(['table', 'family', 'party', 'company', 'household', 'number'])
+
+/** Whether the words before a number say that it is fed: *for eight*, *for a family of eight*. */
+function isFed(line: Line, start: number): boolean {
+  const before = line.at(start - 1)
+  return feeding.has(before.text) || (before === the.of && companies.has(line.at(start - 2).text))
+}
+
+/** *Serves six.* */
+function servedAt(line: Line, start: number): Serves | null {
+  const verb = line.text.slice(line.start(start), line.end(start)).toLowerCase()
+  const amount = verb === 'serves' || verb === 'feeds' ? amountAt(line, start + 1) : null
+  if (amount === null || amount.article || amount.each || amount.low < 1 || !line.is(amount.end, Role.Mark)) return null
+  return { start: start + 1, end: amount.end, amount: { low: amount.low, high: amount.high } }
+}
+
 /** The longest number that stands between *for* and the persons. */
 function countBefore(line: Line, persons: number): Serves | null {
   for (let start = Math.max(1, persons - longestNumber); start < persons; start++) {
-    if (!feeding.has(line.at(start - 1).text)) continue
+    if (!isFed(line, start)) continue
     const amount = amountAt(line, start)
     if (amount === null || amount.end !== persons || amount.article || amount.each || amount.low < 1) continue
     return { start, end: persons + 1, amount: { low: amount.low, high: amount.high } }

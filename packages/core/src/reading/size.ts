@@ -28,7 +28,8 @@ function pastLead(line: Line, start: number): number {
 export function objectAt(line: Line, start: number): { noun: string; count: number; end: number } | null {
   const bare = longestName(line, start, 'coin')
   if (bare !== null) return { noun: bare.row.label, count: 1, end: bare.end }
-  const value = valueAt(line, start)
+  // "your two fists"
+  const value = valueAt(line, line.is(start, Role.Determiner) ? start + 1 : start)
   let at = value?.end ?? start
   while (
     at < start + 4 &&
@@ -48,12 +49,16 @@ function bareObjectAt(line: Line, at: number): { noun: string; count: number; en
   return found === null ? null : { noun: found.row.label, count: 1, end: found.end }
 }
 
+/** *no bigger than a pea* is as big as one. */
+const bigger = new Set(['bigger', 'larger', 'greater'])
+
 /** *the bigness of a walnut*, *the size of half-a-crown*, *as big as an egg*. */
 export function sizeAt(line: Line, start: number): { noun: string; count: number; end: number } | null {
   let at = pastLead(line, start)
   if (line.is(at, Role.Size)) return line.at(at + 1) === the.of ? objectAt(line, at + 2) : null
   // "the quantity of a walnut": of what is a size or a coin, and of nothing else.
   if (line.is(at, Role.Quantity)) return line.at(at + 1) === the.of && line.is(at + 2, Role.Article) ? bareObjectAt(line, at + 3) : null
+  if (bigger.has(line.at(at).text) && line.at(at + 1) === the.than && line.is(at - 1, Role.Degree)) return objectAt(line, at + 2)
   if (line.at(at) === the.as) at++
   const big = line.at(at).qualifier === 'large' || line.at(at).qualifier === 'small'
   return big && line.at(at + 1) === the.as ? objectAt(line, at + 2) : null
@@ -122,7 +127,15 @@ function sizedPiece(line: Line, start: number, end: number, count: number, thing
 function pastAdverbs(line: Line, start: number): number {
   let at = start
   while (at < start + 3 && line.is(at, Role.Describing) && line.at(at).qualifier === null) at++
-  return at
+  // "butter rolled in flour"
+  const into = at > start && line.at(at) === the.in ? thingAt(line, at + 1, false) : null
+  return into?.end ?? at
+}
+
+/** *butter rolled in flour as big as an egg*: the butter has the size. */
+function rolledIn({ line, loose }: Context, flour: Thing): Thing | null {
+  const rolled = loose.at(-2)
+  return line.at(flour.start - 1) === the.in && line.is(flour.start - 2, Role.Describing) && rolled?.end === flour.start - 2 ? rolled : null
 }
 
 /** *butter the size of a walnut*, once the thing has been named: the size is what measures it. */
@@ -130,8 +143,9 @@ export function sizeBehind(context: Context, start: number): Statement | null {
   const { line, loose } = context
   const size = sizeAt(line, start)
   if (size === null) return null
-  const last = loose.at(-1)
-  if (last !== undefined && (last.end === start || (last.end === start - 1 && line.at(last.end) === mark.comma))) {
+  const named = loose.at(-1)
+  if (named !== undefined && (named.end === start || (named.end === start - 1 && line.at(named.end) === mark.comma))) {
+    const last = rolledIn(context, named) ?? named
     return last.row?.count === undefined || context.phrase ? bigness(size, last.name, 1, last.start, size.end, null) : null
   }
   if (line.at(size.end) !== the.of) return context.phrase ? bigness(size, null, 1, start, size.end, null) : null

@@ -126,6 +126,10 @@ function unknownAt(line: Line, at: number, start: number): Thing | null {
     if (known !== null) return { ...known, start, name: `${textOf(line, at, end)} ${known.name}` }
   }
   if (end === at) return null
+  return unknownThing(line, at, end, start)
+}
+
+function unknownThing(line: Line, at: number, end: number, start: number): Thing {
   const name = textOf(line, at, end).replace(/(?<=[a-z]{2}[^s])s$/, '')
   return { name, row: null, start, end, names: [name] }
 }
@@ -191,3 +195,16 @@ export const severalOf = (thing: Thing | null): readonly string[] | null => (thi
 /** Where the words of a thing begin that no table knows. */
 export const unknownFrom = (line: Line, thing: Thing | null): number | undefined =>
   thing !== null && thing.row === null ? pastDescribing(line, thing.start) : undefined
+
+/** Whether an entry of a list ends here. */
+export const isEntryEnd = (line: Line, at: number): boolean => line.is(at, Role.Mark) || line.at(at) === the.and || line.at(at) === the.or
+
+/** Words that no table knows, where an entry of a list begins with them: the squills of *squills, half an ounce*. */
+export function unknownBefore(line: Line, end: number): Thing | null {
+  let start = end
+  while (start > end - 3 && start > 0 && isNameless(line.at(start - 1))) start--
+  if (start === end) return null
+  const before = line.at(start - 1)
+  if (!isEntryEnd(line, start - 1) && before !== the.of && before.text !== 'take' && !line.is(start - 1, Role.Describing)) return null
+  return unknownThing(line, start, end, start)
+}
