@@ -1,5 +1,4 @@
 import type { Band } from './bands/index.js'
-import type { ModernValue } from './modern/index.js'
 import type { Other } from './resolved.js'
 import type { Quantity } from './tables/index.js'
 
@@ -16,17 +15,19 @@ function unitsFor(quantity: Quantity, best: number): readonly string[] {
 /** The eggs of two large markets, where the answer is in eggs. */
 const shopEggs = ['egg-us-large', 'egg-eu-m']
 
+/** What the line says in a unit; undefined where the answer has none of it. */
+export type TextIn = (unit: string) => string | undefined
+
 /**
  * The answer in a line of kitchen language: *about 1.9 litres, 8 US cups*. The other quantity follows where a density gives it, *about
  * 950 ml, 4 US cups; 960 g*, and the eggs to crack where there are eggs.
  */
-export function kitchenLine(quantity: Quantity, band: Band, modern: readonly ModernValue[], other: Other | null): string {
-  const about = band.high > band.low ? 'about ' : ''
-  // Where the caller asked for one unit, that is the line.
-  if (modern.length === 1) return `${about}${modern[0]!.text}`
-  const textOf = (unit: string): string | undefined => modern.find((value) => value.unit === unit)?.text
-  const own = unitsFor(quantity, band.best).map(textOf).filter(Boolean).join(', ')
-  const eggs = shopEggs.map(textOf).filter((text) => text !== undefined)
-  const beside = eggs.length > 0 ? eggs.join(' or ') : other && textOf(unitsFor(other.quantity, other.band.best)[0]!)
-  return `${about}${own}${beside ? `; ${beside}` : ''}`
+export function kitchenLine(quantity: Quantity, band: Band, other: Other | null, textIn: TextIn): string {
+  const own = unitsFor(quantity, band.best).map(textIn).filter(Boolean).join(', ')
+  const eggs = shopEggs.map(textIn).filter((text) => text !== undefined)
+  const beside = eggs.length > 0 ? eggs.join(' or ') : other && textIn(unitsFor(other.quantity, other.band.best)[0]!)
+  return `${aboutIn(band)}${own}${beside ? `; ${beside}` : ''}`
 }
+
+/** A figure that is sure is not *about* what it is. */
+export const aboutIn = ({ low, high }: Band): string => (high > low ? 'about ' : '')

@@ -1,8 +1,9 @@
 import type { Answer, AnswerCaution, AnswerData, AnswerSense, AnswerSource, Value } from './answer.js'
 import { answerSenses, modernValues } from './answer-parts.js'
 import { type Band, scaleBand } from './bands/index.js'
-import { kitchenLine } from './kitchen-line.js'
-import type { ModernValue } from './modern/index.js'
+import { cautionsAbout } from './caution.js'
+import { aboutIn, kitchenLine } from './kitchen-line.js'
+import { inModernUnit, type ModernValue } from './modern/index.js'
 import { notesOn } from './notes.js'
 import type { CheckedOptions } from './options.js'
 import type { Reading } from './reading/index.js'
@@ -26,6 +27,7 @@ export class LazyAnswer implements Answer {
   readonly #band: Band
   #modern: readonly ModernValue[] | undefined
   #senses: readonly AnswerSense[] | undefined
+  #cautions: readonly AnswerCaution[] | undefined
 
   /** @throws PottleError as `resolve` does */
   constructor(phrase: string, read: Reading, checked: CheckedOptions) {
@@ -56,7 +58,9 @@ export class LazyAnswer implements Answer {
   }
 
   get text(): string {
-    return kitchenLine(this.value.quantity, this.#band, this.modern, this.#other())
+    // Where the caller asked for one unit, that is the line.
+    if (this.#checked.unit && this.modern.length === 1) return `${aboutIn(this.#band)}${this.modern[0]!.text}`
+    return kitchenLine(this.value.quantity, this.#band, this.#other(), (unit) => this.#textIn(unit))
   }
 
   get notes(): readonly string[] {
@@ -64,7 +68,8 @@ export class LazyAnswer implements Answer {
   }
 
   get cautions(): readonly AnswerCaution[] {
-    return this.#resolved.cautions
+    this.#cautions ??= cautionsAbout(this.phrase, this.#read)
+    return this.#cautions
   }
 
   get sources(): readonly AnswerSource[] {
@@ -90,6 +95,14 @@ export class LazyAnswer implements Answer {
 
   #scaled(band: Band): Band {
     return this.#resolved.scales ? scaleBand(band, numberOf(this.#read.amount).base) : band
+  }
+
+  /** The line names a few units, and need not wait for all of them. */
+  #textIn(unit: string): string | undefined {
+    if (this.#modern || this.#resolved.assessment.kind.modern) return this.modern.find((value) => value.unit === unit)?.text
+    const other = this.#other()
+    const value = inModernUnit(unit, this.value.quantity, this.#band) ?? (other && inModernUnit(unit, other.quantity, other.band))
+    return value?.text
   }
 
   #other(): Other | null {

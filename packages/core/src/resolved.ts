@@ -1,7 +1,6 @@
-import type { AnswerCaution, AnswerSource } from './answer.js'
+import type { AnswerSource } from './answer.js'
 import { type Assessment, assess } from './assess.js'
 import { type Band, bandOf, type Expression, mixtureBand, rectangle, times, type Unknown, unknown } from './bands/index.js'
-import { cautionsAbout } from './caution.js'
 import { type AnswerStep, tellStep } from './cite/index.js'
 import { noAnswer } from './error.js'
 import type { CheckedOptions } from './options.js'
@@ -57,7 +56,6 @@ export class Resolved {
   #senses: readonly ResolvedSense[] | undefined
   #other: Other | null | undefined
   #sources: readonly AnswerSource[] | undefined
-  #cautions: readonly AnswerCaution[] | undefined
 
   /** @throws PottleError as `assess` and `numberOf` do */
   constructor(reading: Reading, { setting, coverage, quantity, standard }: CheckedOptions) {
@@ -91,11 +89,6 @@ export class Resolved {
     const { senses, apart } = this.assessment
     this.#sources ??= sourcesOf([...senses, ...apart].flatMap(({ steps }) => steps))
     return this.#sources
-  }
-
-  get cautions(): readonly AnswerCaution[] {
-    this.#cautions ??= cautionsAbout(this.assessment)
-    return this.#cautions
   }
 
   #spanned({ value }: Sense): Expression {

@@ -2,6 +2,6 @@ export { type Cracked, crack, type EggCount, eggOf, type OwnEgg, sayEggs, sayPar
 export { modernEggs } from './eggs.js'
 export { findUnit, unitIds } from './find-unit.js'
 export { inFractions } from './fraction.js'
-export { inModernUnits, type ModernValue } from './modern.js'
+export { inModernUnit, inModernUnits, type ModernValue } from './modern.js'
 export { kitchenNumber, type Rounded, roundForKitchen } from './rounding.js'
 export { type ModernUnit, unitsOf } from './units.js'

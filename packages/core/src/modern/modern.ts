@@ -47,3 +47,9 @@ function valueIn({ row, inBase }: ModernUnit, base: Band): ModernValue {
 export function inModernUnits(quantity: Quantity, band: Band): readonly ModernValue[] {
   return unitsOf(quantity).map((unit) => valueIn(unit, band))
 }
+
+/** The same in one unit alone; undefined where the quantity is not measured in it. */
+export function inModernUnit(id: string, quantity: Quantity, band: Band): ModernValue | undefined {
+  const unit = unitsOf(quantity).find(({ row }) => row.id === id)
+  return unit && valueIn(unit, band)
+}
