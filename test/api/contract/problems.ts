@@ -33,6 +33,8 @@ const questions: Readonly<Record<string, Readonly<Record<string, string | object
   unreadable: {
     'GET /v1/convert': '?phrase=once+upon+a+time',
     'POST /v1/convert': { phrase: 'once upon a time' },
+    'GET /v1/values': '?phrase=once+upon+a+time',
+    'POST /v1/values': { phrase: 'once upon a time' },
     'GET /v1/oven-heats': '?phrase=the+blue+cow',
     'GET /v1/sugar-heights': '?phrase=tomato',
     'GET /v1/liquid-heats': '?phrase=tomato',
@@ -42,6 +44,8 @@ const questions: Readonly<Record<string, Readonly<Record<string, string | object
   'no-answer': {
     'GET /v1/convert': '?phrase=a+penny+white+loaf&year=1905',
     'POST /v1/convert': { phrase: 'a penny white loaf', year: 1905 },
+    'GET /v1/values': '?phrase=a+penny+white+loaf&year=1905',
+    'POST /v1/values': { phrase: 'a penny white loaf', year: 1905 },
     'POST /v1/sheets': { text: 'Bake it well.', plan: { dish: 'small-tart' } },
     'POST /v1/brick-oven': { start: 150, bakes: [{ name: 'bread', heat: 'as hot as for bread' }] },
     'POST /v1/bake-plans': {

@@ -54,6 +54,12 @@ export const Answer = named(
   }),
 )
 
+export const PhraseValue = named(
+  'PhraseValue',
+  'What a phrase comes to, without the working.',
+  Answer.pick({ phrase: true, setting: true, value: true, text: true, notes: true, cautions: true, dataset: true }),
+)
+
 /** What may be said beside the setting, in a query or a body. */
 export const phraseFields = {
   phrase: z

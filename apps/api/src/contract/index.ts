@@ -1,7 +1,7 @@
 export { BakePlan, BakePlanRequest, BrickOven, BrickOvenRequest } from './baking.js'
 export { LiquidHeatList, LiquidReading, SugarHeightList, SugarReading } from './boiling.js'
 export { coverageField, settingFields } from './common.js'
-export { Answer, ConvertRequest, phraseFields } from './convert.js'
+export { Answer, ConvertRequest, PhraseValue, phraseFields } from './convert.js'
 export { HeatReading, OvenHeat, OvenHeatList } from './heats.js'
 export { LoafAnswer } from './loaves.js'
 export { components } from './named.js'

@@ -70,9 +70,9 @@ export function Guide({ origin }: { origin: string }) {
           compressed.
         </p>
         <p>
-          An answer to a phrase has some 6 kB, and 2 kB for a client that sends <code>Accept-Encoding: gzip</code>. Streams are sent
-          uncompressed, and requests must be. Bodies may have 2 MiB, an address and its headers together 16 kB, or less where a proxy stands
-          before the server.
+          An answer to a phrase has some 6 kB, and 2 kB for a client that sends <code>Accept-Encoding: gzip</code>; <code>/v1/values</code>{' '}
+          gives the value, the line, the notes and the cautions alone, in half a kB. Streams are sent uncompressed, and requests must be.
+          Bodies may have 2 MiB, an address and its headers together 16 kB, or less where a proxy stands before the server.
         </p>
         <p>
           A server may limit how many requests it answers; it then says so in <code>RateLimit</code>, <code>RateLimit-Policy</code> and,

@@ -1,31 +1,22 @@
-import { convert } from '@pottle/core'
-import * as z from 'zod'
-import { Answer, coverageField, phraseFields, settingFields } from '../contract/index.js'
-import { route } from '../http/route.js'
+import type { Answer as PhraseAnswer } from '@pottle/core'
+import { Answer } from '../contract/index.js'
+import { manyRoute } from './many.js'
+import { oneRoute } from './one.js'
 
-const query = z.strictObject({
-  ...phraseFields,
-  ...settingFields,
-  year: z.string().optional().describe(settingFields.year.description!),
-  coverage: z.coerce
-    .number('give a number from 0.5 to 0.999')
-    .optional()
-    .describe(coverageField.description!)
-    .meta({ examples: [0.95] }),
-})
+const whole = { path: '/v1/convert', schema: Answer, tell: (answer: PhraseAnswer) => answer }
 
 /** `GET /v1/convert?phrase=a+pottle+of+cream&year=1690&place=london` */
-export const convertRoute = route({
-  method: 'get',
-  path: '/v1/convert',
+export const convertRoute = oneRoute({
+  ...whole,
   operation: 'convertPhrase',
-  tag: 'Phrases',
   summary: 'Turn one period phrase into a modern measure',
   description:
     'Reads the phrase, decides which measure was meant in that year and place, and answers with a band, the senses, every step and its source.',
-  query,
-  answer: { description: 'The answer.', media: { 'application/json': { schema: Answer } } },
-  problems: ['unreadable', 'no-answer'],
-  example: '?phrase=a+pottle+of+cream&year=1690&place=london',
-  handle: ({ query: { phrase, ...options } }) => convert(phrase, options),
+})
+
+/** `POST /v1/convert` with an object, an array of up to 1,000, or a stream of NDJSON */
+export const convertManyRoute = manyRoute({
+  ...whole,
+  operation: 'convertPhrases',
+  summary: 'Turn one or many phrases into modern measures',
 })
