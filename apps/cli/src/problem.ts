@@ -29,19 +29,26 @@ export function problem(kind: ProblemKind, detail: string, rest: Omit<Problem, '
   return { type: `/problems/${kind}`, title: titles[kind], detail, ...rest }
 }
 
-type FaultAs = (fault: Fault) => NonNullable<Problem['errors']>[number]
+type Told = NonNullable<Problem['errors']>[number]
+type FaultAs = (fault: Fault) => Told
 
 const asItIs: FaultAs = (fault) => fault
+
+const sayFault = (told: Told): string => {
+  const place = 'pointer' in told ? told.pointer : told.parameter
+  return place === '' ? told.detail : `${place}: ${told.detail}`
+}
+
+const faulty = (kind: ProblemKind, errors: readonly Told[], words?: PottleError['words']): Problem =>
+  problem(kind, errors.map(sayFault).join('; '), { errors, ...words })
 
 /** Whatever was thrown, as a problem. `ofOptions` is what a wrong option is called here; `as` puts a fault in the form that fits. */
 export function problemFrom(thrown: unknown, ofOptions: ProblemKind, as: FaultAs = asItIs): Problem {
   if (thrown instanceof PottleError) {
-    const { code, faults, words, message } = thrown
-    return problem(code === 'bad-option' ? ofOptions : code, message, { errors: faults.map(as), ...words })
+    const { code, faults, words } = thrown
+    return faulty(code === 'bad-option' ? ofOptions : code, faults.map(as), words)
   }
-  if (thrown instanceof UsageError) {
-    return problem(ofOptions, thrown.message, { errors: [as({ parameter: thrown.at, detail: thrown.detail })] })
-  }
+  if (thrown instanceof UsageError) return faulty(ofOptions, [as({ parameter: thrown.at, detail: thrown.detail })])
   if (thrown instanceof NoAnswer) return problem('no-answer', thrown.message)
   if (thrown instanceof FileError) return problem('file', thrown.message)
   return problem('internal', thrown instanceof Error ? thrown.message : String(thrown))
