@@ -19,6 +19,8 @@ export default defineConfig({
   test: {
     include: ['test/**/*.test.ts'],
     exclude: ['test/bench/**'],
+    // One worker is left idle otherwise, which on two cores is half of the machine.
+    maxWorkers: '100%',
     // These catch what hangs; a slow machine is no fault.
     testTimeout: 30_000,
     hookTimeout: 60_000,
