@@ -71,6 +71,14 @@ const things: readonly (readonly [thing: string, caution: string])[] = [
   ['honey', 'honey'],
   ['pennyroyal', 'pennyroyal'],
   ['tansy', 'thujone'],
+  // Buchanan, Forensic Medicine and Toxicology (arum; tartar emetic); Blyth 1895 §§ 332-333 (tobacco), § 634 (cantharides); Murrell, Aids
+  // (colocynth); Colorado State University (broom).
+  ['tartar emetic', 'poison-drugs'],
+  ['Spanish flies', 'poison-drugs'],
+  ['colocynth', 'poison-drugs'],
+  ['broom buds', 'poison-plants'],
+  ['tobacco leaves', 'poison-plants'],
+  ['wake robin', 'poison-plants'],
 ]
 
 /** Sentences of our own in the way of old books, each with a caution that it must bring. */
@@ -92,6 +100,10 @@ const receipts: readonly (readonly [text: string, caution: string])[] = [
   ['Pot the char and cover with clarified butter.', 'potted-food'],
   ['Take new milk from the cow for the syllabub.', 'raw-milk'],
   ['Whisk the raw yolks of the eggs into the dressing.', 'raw-egg'],
+  ['An egg beat up in a glass of sherry, to be drunk fasting.', 'raw-egg'],
+  ['Beat two eggs with sugar and pour a pint of warm ale to them.', 'raw-egg'],
+  ['Mince the raw beef finely, and eat it on toast.', 'meat-temperatures'],
+  ['Fill the canisters with peas and have them soldered down.', 'low-acid'],
 ]
 
 /** Harmless things, and harmless sentences that come near a danger: what must not be warned of. */
@@ -126,6 +138,8 @@ const harmless: readonly (readonly [words: string, caution: string])[] = [
   ['saffron', 'poison-plants'],
   ['lemon', 'poison-drugs'],
   ['red currants', 'poison-drugs'],
+  ['cream of tartar', 'poison-drugs'],
+  ['a broom', 'poison-plants'],
 ]
 
 const harmlessReceipts: readonly (readonly [text: string, caution: string])[] = [
@@ -140,6 +154,8 @@ const harmlessReceipts: readonly (readonly [text: string, caution: string])[] = 
   ['Boil a bunch of sparrow grass and lay it on toasts.', 'wild-birds'],
   ['Serve it in a mock turtle tureen.', 'turtle'],
   ['Drink it with a cup of coffee and rusks.', 'rue'],
+  ['Beat six eggs with a glass of sack, and bake it in tins.', 'raw-egg'],
+  ['Beat six eggs with a glass of sack, and bake it in tins.', 'preserving'],
 ]
 
 describe('what the authorities warn of', () => {

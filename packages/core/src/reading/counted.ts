@@ -50,7 +50,7 @@ export function countedAt(context: Context, amount: Amount): Statement | null {
   // "a little onion" is some of one; "two little onions" are small.
   if (amount.article && (line.at(amount.end) === the.little || line.at(amount.end + 1) === the.little)) return null
   const each = line.is(amount.end, Role.Each)
-  const thing = thingAt(line, each ? amount.end + (line.at(amount.end + 1) === the.of ? 2 : 1) : amount.end, false)
+  const thing = thingAt(line, each ? amount.end + (line.at(amount.end + 1) === the.of ? 2 : 1) : pastChoice(line, amount), false)
   if (thing === null) return onesCounted(context, amount)
   if (thing.row === null || thing.row.count === 'dish') return null
   let { end } = thing
@@ -73,6 +73,12 @@ export function countedAt(context: Context, amount: Amount): Statement | null {
     each,
     tale: amount.tale,
   })
+}
+
+/** Skips the *of* of *four of the largest lemons*; *two of the lemons* are some that were told before. */
+function pastChoice(line: Line, { article, end }: Amount): number {
+  const chosen = !article && line.at(end) === the.of && line.is(end + 1, Role.Determiner) && line.is(end + 2, Role.Describing)
+  return chosen ? end + 1 : end
 }
 
 /** *a pound of almonds, and twenty bitter ones*: the next in the list; *in a dish or six small ones* speaks of dishes. */

@@ -60,12 +60,15 @@ function fingersAt(line: Line, start: number): { measure: 'pinch' | 'pugil'; end
   return { measure: two ? 'pugil' : 'pinch', end: thumb + 1 }
 }
 
-/** *as half an egg-shell will hold*. */
+/** *as half an egg-shell will hold*, *as will fill a half bushel*. */
 function vesselAt(line: Line, start: number): { amount: Range; measure: string; end: number } | null {
-  const amount = amountAt(line, start)
+  let fill = start
+  while (fill < start + 3 && line.is(fill, Role.Plain) && line.at(fill).text !== 'fill') fill++
+  const filling = line.at(fill).text === 'fill'
+  const amount = amountAt(line, filling ? fill + 1 : start)
   const unit = amount === null ? null : unitAt(line, amount.end)
   if (amount === null || unit === null || !vessels.has(unit.row.class)) return null
-  const end = pastHolding(line, unit.end)
+  const end = filling ? unit.end : pastHolding(line, unit.end)
   return end === 0 ? null : { amount: { low: amount.low, high: amount.high }, measure: unit.row.label, end }
 }
 

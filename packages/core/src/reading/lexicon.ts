@@ -163,22 +163,29 @@ export class Lexicon {
     const rows = allNames()
     const labels = new Set(rows.map(({ label }) => label))
     const formsOf = new Map<string, readonly string[]>()
-    // Words that stand inside longer names keep their own identity: `flower` is flour, but an orange flower is not orange flour.
-    const parts = new Set<string>()
+    // The names that a word stands inside of. It keeps its own identity there: `flower` is flour, but an orange flower is not orange flour.
+    const wholes = new Map<string, string[]>()
     for (const { label, names } of rows) {
       formsOf.set(label, nameParts(label))
       for (const name of names) formsOf.set(name, nameParts(name))
     }
-    for (const [name, forms] of formsOf) if (name.includes(' ')) for (const form of forms) parts.add(form)
+    for (const { label, names } of rows)
+      for (const name of [label, ...names])
+        if (name.includes(' ')) for (const form of formsOf.get(name)!) wholes.set(form, [...(wholes.get(form) ?? []), label])
     for (const label of labels) for (const form of formsOf.get(label)!) this.#own(form)
+    for (const { label, names } of rows) {
+      const own = formsOf.get(label)!
+      if (own.length > 1) continue
+      const sole = this.#own(own[0]!)
+      for (const name of names) if (formsOf.get(name)!.length === 1 && !isApart(name, label, wholes.get(name))) this.#alias(name, sole)
+    }
     for (const row of rows) {
       const own = formsOf.get(row.label)!
       this.#addName(row, own)
       const sole = own.length === 1 ? this.#own(own[0]!) : null
       for (const name of row.names) {
         const forms = formsOf.get(name)!
-        if (sole !== null && forms.length === 1 && !parts.has(name) && !this.#forms.has(name)) this.#alias(name, sole)
-        else this.#addName(row, forms)
+        if (sole === null || forms.length > 1 || this.#forms.get(name) !== sole) this.#addName(row, forms)
         if (name.length < 5 && 'class' in row && !labels.has(name)) this.#abbreviations.add(name)
       }
     }
@@ -226,6 +233,12 @@ const leadOf = { measure: Leads.Measure, length: Leads.Length, object: Leads.Obj
 function kindOf(row: NameRow): keyof typeof leadOf {
   if (!('class' in row)) return 'thing'
   return row.class === 'length' || row.class === 'object' || row.class === 'coin' ? row.class : 'measure'
+}
+
+/** Whether a word is no mere spelling of another inside longer names: the wyne of *whyte wyne* is wine, the flower of *cauliflower* no flour. */
+function isApart(name: string, label: string, wholes: readonly string[] | undefined): boolean {
+  if (wholes === undefined) return false
+  return spellingKey(name) !== spellingKey(label) || !wholes.every((whole) => whole.includes(label))
 }
 
 /** Two words with one key make the key worthless. */

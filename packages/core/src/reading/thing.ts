@@ -1,4 +1,4 @@
-import { type ThingWordRow, things } from '../tables/index.js'
+import { findGood, type ThingWordRow, things } from '../tables/index.js'
 import type { Line } from './line.js'
 import { longestName, type Named } from './lookup.js'
 import { the } from './vocabulary.js'
@@ -151,6 +151,13 @@ export function thingAt(line: Line, start: number, open: boolean, depth: number 
   return nounAt(line, at, start, depth) ?? (open ? unknownAt(line, at, start) : null)
 }
 
+/** Whether one of two things is poured and the other not: no pint is of *vinegar and ginger*. Honey goes with either. */
+function pourApart(one: string, other: string): boolean {
+  const [first, second] = [findGood(one)?.classes, findGood(other)?.classes]
+  if (first === undefined || second === undefined || first.includes('sweet') || second.includes('sweet')) return false
+  return first.includes('liquid') !== second.includes('liquid')
+}
+
 /**
  * Things that share an amount: *cloves and mace*.
  *
@@ -164,7 +171,7 @@ export function sharedThings(line: Line, first: Thing, list: boolean): Thing {
     if (list && line.at(at) === mark.comma) at++
     if (line.at(at) === the.and) at++
     const next = at === end ? null : thingAt(line, at, false)
-    if (next === null) break
+    if (next === null || (!list && pourApart(first.name, next.name))) break
     names.push(next.name)
     end = next.end
   }

@@ -77,6 +77,8 @@ export function standardBehind(line: Line, at: number): { standard: string; end:
   const told = line.at(sort + 1).text === 'measure' || line.at(sort + 1).text === 'standard' || line.is(sort + 1, Role.Weight)
   if (!told && !alone.has(word.text)) return null
   const end = told ? sort + 2 : sort + 1
-  if (!opened) return { standard: word.text, end }
+  // "a quart, ale measure, of yeast"
+  const closed = line.at(at) === mark.comma && line.at(end) === mark.comma && line.at(end + 1) === the.of
+  if (!opened) return { standard: word.text, end: closed ? end + 1 : end }
   return line.at(end) === mark.close ? { standard: word.text, end: end + 1 } : null
 }

@@ -42,6 +42,9 @@ export function addedPart(line: Line, at: number): Value | null {
   if (line.at(at) !== the.and) return null
   let next = at + 1
   if (line.is(next, Role.Article)) next++
+  // "an ounce and half a quarter of saffron"
+  if (line.is(next, Role.Half) && line.is(next + 1, Role.Article) && line.is(next + 2, Role.Part))
+    return counted(line.value(next) * line.value(next + 2), next + 3)
   // "eggs xx and half a pound of sugar": the half begins the next entry.
   if (line.is(next, Role.Half)) return line.at(next + 1) === the.crown || isHalfA(line, next) ? null : counted(line.value(next), next + 1)
   if (line.is(next, Role.Part)) return counted(line.value(next), pastPartWord(line, next + 1))
@@ -57,10 +60,17 @@ function halfAt(line: Line, at: number): Value {
   if (line.is(next, Role.Article)) next++
   if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight)
     return counted(half * line.value(next), pastOf(line, next + 1), taleAt(line, next))
-  if (line.is(next, Role.Part)) return counted(half * line.value(next), pastOfArticle(line, next + 1))
+  if (line.is(next, Role.Part) && !isQuarterOf(line, next)) return counted(half * line.value(next), pastOfArticle(line, next + 1))
   if (next > at + 1) return counted(half, next)
   return counted(half, pastOfArticle(line, next))
 }
+
+/** *half a quarter of cloves*: a quarter of a thing is a measure of it. */
+const isQuarterOf = (line: Line, at: number): boolean =>
+  line.at(at) === the.quarter &&
+  line.at(at + 1) === the.of &&
+  pastOfArticle(line, at + 1) === at + 1 &&
+  line.at(at + 2).measure?.class !== 'weight'
 
 const pastOf = (line: Line, at: number): number => (line.at(at) === the.of ? at + 1 : at)
 
@@ -81,7 +91,8 @@ function partAt(line: Line, at: number, share: number): Value | null {
   if (end === at + 1 && line.at(end) === the.and && line.is(end + 1, Role.Half) && line.at(end + 2) === the.of)
     return counted(value * (1 + line.value(end + 1)), pastOfArticle(line, end + 2))
   if (end > at + 1 || line.at(at + 1).measure !== null || line.at(at + 1) === the.the) return counted(value, end)
-  const ofWhole = line.at(at + 1) === the.of && (line.is(at + 2, Role.Determiner) || line.at(at + 2).measure !== null)
+  const { measure } = line.at(at + 2)
+  const ofWhole = line.at(at + 1) === the.of && (line.is(at + 2, Role.Determiner) || (measure !== null && measure.class !== 'piece'))
   return ofWhole ? counted(value, at + 2) : null
 }
 
