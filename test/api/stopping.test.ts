@@ -80,7 +80,7 @@ describe('stopping', () => {
   })
 
   test.each(['1', '2'])('with %s process(es), being asked twice changes nothing', { timeout: 30_000 }, async (workers) => {
-    const child = await startChild(file, { STOP_DELAY: '1', WORKERS: workers })
+    const child = await startChild(file, { STOP_DELAY: '4', WORKERS: workers })
     const code = child.stopAll()
     await pause(300)
     child.stopAll()
