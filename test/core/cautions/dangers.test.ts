@@ -103,6 +103,7 @@ const receipts: readonly (readonly [text: string, caution: string])[] = [
   ['An egg beat up in a glass of sherry, to be drunk fasting.', 'raw-egg'],
   ['Beat two eggs with sugar and pour a pint of warm ale to them.', 'raw-egg'],
   ['Mince the raw beef finely, and eat it on toast.', 'meat-temperatures'],
+  ['Butter the size of a walnut, and eggs as you like.', 'egg-dishes'],
   ['Fill the canisters with peas and have them soldered down.', 'low-acid'],
 ]
 
@@ -154,6 +155,9 @@ const harmlessReceipts: readonly (readonly [text: string, caution: string])[] = 
   ['Boil a bunch of sparrow grass and lay it on toasts.', 'wild-birds'],
   ['Serve it in a mock turtle tureen.', 'turtle'],
   ['Drink it with a cup of coffee and rusks.', 'rue'],
+  ['Take butter the size of a pullet’s egg, and barm as big as two small eggs.', 'egg-dishes'],
+  ['An egg-spoonful of mustard, and brandy as much as an egg-shell holds.', 'egg-dishes'],
+  ['Make it up in balls the size of a kidney bean.', 'kidney-beans'],
   ['Beat six eggs with a glass of sack, and bake it in tins.', 'raw-egg'],
   ['Beat six eggs with a glass of sack, and bake it in tins.', 'preserving'],
 ]

@@ -41,6 +41,22 @@ const keyed = once(() =>
 const nouns = once(() => new Keys(nounKeys()))
 const spokenDeeds = once(() => new Keys([...keyed().flatMap(({ deeds }) => deeds), ...spokenHeats().keys()]))
 
+const sizes = new Set(['size', 'bigness', 'greatness', 'largeness', 'magnitude', 'big', 'large', 'great'])
+const numbers = new Set(['a', 'an', 'the', 'half', 'two', 'three', 'small', 'large', 'good'])
+
+/** The words of a text without what it only likens to: no egg goes in with *butter the size of an egg*. */
+function withoutLikenings(words: readonly string[]): readonly string[] {
+  const kept: string[] = []
+  for (let at = 0; at < words.length; at++) {
+    kept.push(words[at]!)
+    if (!sizes.has(words[at]!) || (words[at + 1] !== 'of' && words[at + 1] !== 'as')) continue
+    let object = at + 2
+    while (numbers.has(words[object] ?? '')) object++
+    at = Math.max(at, nouns().endAt(words, object) - 1)
+  }
+  return kept
+}
+
 function touchedBy(question: CautionQuestion): Touched {
   const touched: Touched = { things: new Set(), classes: new Set(), deeds: new Set(), heats: new Set() }
   const add = (things: readonly string[], classes: readonly string[]) => {
@@ -57,7 +73,7 @@ function touchedBy(question: CautionQuestion): Touched {
   if (heat) touched.heats.add(heat)
   if (!question.text) return touched
   const words = deedWords(question.text)
-  for (const noun of nouns().longest(nounWords(words))) {
+  for (const noun of nouns().longest(withoutLikenings(nounWords(words)))) {
     const named = nameKey(noun)
     add(named.things, named.classes)
   }

@@ -33,6 +33,11 @@ export class Keys {
     return found
   }
 
+  /** The end of the longest key that begins at a word; that word's own place where none does. */
+  endAt(words: readonly string[], start: number): number {
+    return this.#endsFrom(words, start).at(-1) ?? start
+  }
+
   /** At each word the longest key that begins there, and nothing inside it: a goose egg is no goose. */
   longest(words: readonly string[]): ReadonlySet<string> {
     const found = new Set<string>()

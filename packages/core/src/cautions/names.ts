@@ -10,6 +10,7 @@ import {
   heatRelations,
   heats,
   liquidHeats,
+  vessels,
 } from '../tables/index.js'
 import { deedKey, nounKey } from './fold.js'
 
@@ -36,9 +37,14 @@ export function nameThing(name: string): Named {
   return namedBy(key, goodsByKey().get(key) ?? findGood(name) ?? goodsByKey().get(last))
 }
 
-/** Names of a warmth, which name no thing: nothing that is blood-warm need have blood in it. */
-const warmths = once(
-  () => new Set(liquidHeats.flatMap(({ names }) => names.map(({ words }) => nounKey(words)).filter((key) => key.includes(' ')))),
+/** Names of a warmth and of a vessel, which name no thing: nothing that is blood-warm need have blood in it, nor an egg-spoonful egg. */
+const noThings = once(
+  () =>
+    new Set(
+      [...liquidHeats.flatMap(({ names }) => names.map(({ words }) => words)), ...vessels.flatMap(({ id, names }) => [id, ...names])]
+        .map(nounKey)
+        .filter((key) => key.includes(' ')),
+    ),
 )
 const nothing: Named = { things: [], classes: [] }
 
@@ -46,12 +52,12 @@ const nothing: Named = { things: [], classes: [] }
 export function* nounKeys(): Generator<string> {
   yield* goodsByKey().keys()
   for (const { touches } of cautions) yield* (touches.things ?? []).map(nounKey)
-  yield* warmths()
+  yield* noThings()
 }
 
 /** What one of those keys names. */
 export function nameKey(key: string): Named {
-  return warmths().has(key) ? nothing : namedBy(key, goodsByKey().get(key))
+  return noThings().has(key) ? nothing : namedBy(key, goodsByKey().get(key))
 }
 
 const ends = ['is drawn', 'be drawn', 'are drawn', 'is out', 'be out', 'are out', 'comes out', 'come out', 'is taken out', 'are taken out']

@@ -21,6 +21,9 @@ function shifts(line: Line, at: number): boolean {
   return line.is(at, Role.Qualifier) && !line.is(at, Role.Describing)
 }
 
+/** What joins such a word to its amount: *better than*, *upwards of*, *near to*, *near upon*. */
+const joints: ReadonlySet<Word> = new Set([the.than, the.of, the.to, the.upon, the.on])
+
 /** Words that shift an amount stand before it: *about*, *better than*, *not quite*, *rather more than*. */
 function leadingQualifier(line: Line, at: number): { qualifier: string | null; end: number } {
   let qualifier: string | null = null
@@ -28,8 +31,8 @@ function leadingQualifier(line: Line, at: number): { qualifier: string | null; e
   while (end < at + 4) {
     const word = line.at(end)
     if (shifts(line, end)) qualifier = word.qualifier
-    else if (word !== the.than && word !== the.of && !(end > at && word === the.to) && !line.is(end, Role.Degree)) break
-    else if (qualifier === null && (word === the.than || word === the.of || word === the.to)) break
+    else if (!(joints.has(word) && end > at) && !line.is(end, Role.Degree)) break
+    else if (qualifier === null && joints.has(word)) break
     end++
   }
   return { qualifier, end }

@@ -27,7 +27,9 @@ const piecesBehind = new Set(['leaf', 'sprig', 'stalk', 'stick', 'branch', 'top'
 /** Pieces that are named behind their thing: *a sage leaf*, *two rosemary sprigs*. */
 function pieceBehind(line: Line, thing: Thing): string | null {
   const piece = line.at(thing.end).measure
-  return piece !== null && piecesBehind.has(piece.label) && line.at(thing.end + 1) !== the.of ? piece.label : null
+  // A yeast cake is a cake of yeast.
+  const named = piece !== null && (piecesBehind.has(piece.label) || (piece.label === 'cake' && thing.row?.id === 'yeast'))
+  return named && line.at(thing.end + 1) !== the.of ? piece.label : null
 }
 
 /** *an onion or two*: the far end of a range that stands behind its thing. */

@@ -44,6 +44,8 @@ export function pastDeterminers(line: Line, start: number): number {
 /** The eggs named at a token, and whose they are: *eggs*, *goose eggs*, *eggs of a pullet*. */
 export function eggNamed(line: Line, at: number): { readonly thing: string; readonly end: number } | null {
   const named = longestName(line, at, 'thing')
+  // An egg-spoonful is no egg.
+  if ((longestName(line, at, 'measure')?.end ?? at) > (named?.end ?? at)) return null
   if (named !== null && eggNames.has(named.row.label)) return { thing: named.row.label, end: named.end }
   // *Egg whites* have a name of their own.
   return line.is(at, Role.Egg) ? { thing: 'egg', end: at + 1 } : null

@@ -5,7 +5,8 @@ import { mark, Role } from './word.js'
 
 /** A word that shifts an amount from behind, and the token after it. */
 export interface Shift {
-  readonly qualifier: string
+  /** Null where the words say that it is not shifted: *and no more*. */
+  readonly qualifier: string | null
   readonly end: number
 }
 
@@ -32,7 +33,7 @@ function behindOrAt(line: Line, at: number): Shift | null {
     !behindOr[line.at(word).text]
   )
     word++
-  const qualifier = behindOr[line.at(word).text]
+  const qualifier = line.at(at) === the.and && line.at(at + 1) === the.no ? null : behindOr[line.at(word).text]
   return qualifier === undefined ? null : { qualifier, end: word + 1 }
 }
 

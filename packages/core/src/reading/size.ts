@@ -54,6 +54,13 @@ const bigger = new Set(['bigger', 'larger', 'greater'])
 
 /** *the bigness of a walnut*, *the size of half-a-crown*, *as big as an egg*. */
 export function sizeAt(line: Line, start: number): { noun: string; count: number; end: number } | null {
+  // "half the size of an egg"
+  const times = line.is(start, Role.Half) ? line.value(start) : line.is(start, Role.Twice) ? 2 : 1
+  const size = wholeSizeAt(line, times === 1 ? start : start + 1)
+  return size === null || times === 1 ? size : { ...size, count: size.count * times }
+}
+
+function wholeSizeAt(line: Line, start: number): { noun: string; count: number; end: number } | null {
   let at = pastLead(line, start)
   if (line.is(at, Role.Size)) return line.at(at + 1) === the.of ? objectAt(line, at + 2) : null
   // "the quantity of a walnut": of what is a size or a coin, and of nothing else.

@@ -56,7 +56,7 @@ export function statedAt(line: Line, unit: Named<MeasureWordRow>, amount: Amount
   return { unit: unit.row, amount: { low, high }, end: pastNoise(line, end), parts: parts.length > 1 ? parts : [], qualifier }
 }
 
-const lacking = new Set(['wanting', 'lacking', 'less', 'minus', 'save'])
+const lacking = new Set(['wanting', 'want', 'lacking', 'lack', 'less', 'minus', 'save'])
 
 /** An amount that is taken off another, in the measure of that, and the token behind it. */
 interface Wanting extends Range {

@@ -191,7 +191,9 @@ function scanFraction(text: string, at: number): { value: number; end: number } 
   if (kindAt(text, at) === Kind.Fraction) return { value: vulgar[text[at]!]!, end: at + 1 }
   if (kindAt(text, at) !== Kind.Digit || (text[at - 1] !== '-' && text[at - 1] !== ' ')) return null
   const slash = pastDigits(text, at)
-  if (text[slash] !== '/' || slash - at > 3 || kindAt(text, slash + 1) !== Kind.Digit) return null
+  // American printers set "2 1-2 cups" for two and a half.
+  const set = text[slash] === '/' || (text[slash] === '-' && text[at - 1] === ' ')
+  if (!set || slash - at > 3 || kindAt(text, slash + 1) !== Kind.Digit) return null
   const end = pastDigits(text, slash + 1)
   const value = numberIn(text.slice(at, slash)) / numberIn(text.slice(slash + 1, end))
   return value > 0 && value < 1 ? { value, end } : null
