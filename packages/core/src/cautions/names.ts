@@ -37,13 +37,16 @@ export function nameThing(name: string): Named {
   return namedBy(key, goodsByKey().get(key) ?? findGood(name) ?? goodsByKey().get(last))
 }
 
+/** The nouns that the cautions name. */
+const warnedOf = once(() => new Set(cautions.flatMap(({ touches }) => (touches.things ?? []).map(nounKey))))
+
 /** Names of a warmth and of a vessel, which name no thing: nothing that is blood-warm need have blood in it, nor an egg-spoonful egg. */
 const noThings = once(
   () =>
     new Set(
       [...liquidHeats.flatMap(({ names }) => names.map(({ words }) => words)), ...vessels.flatMap(({ id, names }) => [id, ...names])]
         .map(nounKey)
-        .filter((key) => key.includes(' ')),
+        .filter((key) => key.includes(' ') && !warnedOf().has(key)),
     ),
 )
 const nothing: Named = { things: [], classes: [] }
@@ -51,7 +54,7 @@ const nothing: Named = { things: [], classes: [] }
 /** The keys under which a text may name a thing: the names of goods, and the nouns of the cautions. */
 export function* nounKeys(): Generator<string> {
   yield* goodsByKey().keys()
-  for (const { touches } of cautions) yield* (touches.things ?? []).map(nounKey)
+  yield* warnedOf()
   yield* noThings()
 }
 
