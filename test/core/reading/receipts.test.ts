@@ -122,6 +122,15 @@ describe('words that lean on earlier words', () => {
     expect(measures.at(-1)).toMatchObject({ measure: 'pound', amount: { low: 1 }, things: ['treacle', 'sugar'], each: true })
   })
 
+  test('so much to a larger measure is no range', () => {
+    expect(found('Mash six gallons to a bushel, and put in rennet as much as a walnut shell will hold.')).toEqual([
+      '6 gallon null',
+      '1 bushel null',
+      '1 bigness of a walnut shell rennet',
+    ])
+    expect(readReceipt('Put sugar as much as it will beare.').unmeasured.map(({ thing }) => thing)).toEqual(['sugar'])
+  })
+
   test('a beast is weighed and not counted besides', () => {
     expect(found('Roast a turkey of twelve pounds; take a piece of beef weighing about 8 lb.')).toEqual(['12 pound turkey', '8 pound beef'])
   })
@@ -198,6 +207,7 @@ describe('how many a receipt is enough for', () => {
     ['This will serve a score of guests. The last was for two people.', [20, 20]],
     ['Sufficient for a family of 8 or 9 persons.', [8, 9]],
     ['Enough for a table of twelve covers.', [12, 12]],
+    ['For a messe of iiij persones, take a capon.', [4, 4]],
     ['Seasonable at any time. Serves six.', [6, 6]],
   ])('%s', (text, [low, high]) => {
     const { serves } = readReceipt(text)

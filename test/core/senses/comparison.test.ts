@@ -46,12 +46,14 @@ describe('the bigness of a thing', () => {
   it('is that of a ball for what is round', () => expect(ellipsoid(10, 10)).toBeCloseTo(0.5236, 4))
 
   it('leaves other phrases alone', () => {
-    expect(comparison.answers(ask(as('bigness of a moonstone'), 1700))).toBe(false)
     expect(comparison.answers(ask(as('equal-weight'), 1700))).toBe(false)
     expect(comparison.answers(ask({ kind: 'counted', measure: 'none', thing: 'walnut' }, 1700))).toBe(false)
     expect(comparison.answers(ask({ kind: 'measured', measure: 'pint', thing: 'walnut' }, 1700))).toBe(false)
     expect(comparison.answers(ask({ kind: 'measured', measure: 'bigness of a walnut', thing: 'butter' }, 1700))).toBe(true)
   })
+
+  it('says so of what has no size in the tables', () =>
+    expect(said(() => comparison.senses(ask(as('bigness of a moonstone'), 1700)))).toMatch(/^no-answer phrase: .* how big a moonstone is/))
 
   it('is refused for a sense that is not there', () =>
     expect(said(() => comparison.senses({ ...ask(as('bigness of a walnut'), 1700), standard: 'giant' }))).toMatch(/^no-answer standard/))

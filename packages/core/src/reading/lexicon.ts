@@ -3,7 +3,7 @@ import { allNames, type NameRow } from './names.js'
 import { qualifierOf, rolesOf } from './roles.js'
 import { romanNumber } from './roman.js'
 import { consonantFrame, fold, singulars, spellingKey, unstroked } from './spelling.js'
-import { type Branch, Leads, newWord, numeral, Role, type Word } from './word.js'
+import { type Branch, Leads, newWord, numeral, ordinal, Role, type Word } from './word.js'
 
 /** Words met so far, under the spelling they were met in. Bounded, because a hostile text can hold any number of spellings. */
 const cacheSize = 1 << 15
@@ -88,6 +88,8 @@ export class Lexicon {
       const word = this.#spelled(whole)
       if (word !== undefined) return word
     }
+    const nth = folded.endsWith('th') ? romanNumber(folded.slice(0, -2)) : 0
+    if (nth > 2) return ordinal(nth)
     return this.#likeness(folded) ?? newWord(folded, guessedRoles(folded))
   }
 

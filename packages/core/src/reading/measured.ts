@@ -1,6 +1,7 @@
 import type { MeasureWordRow } from '../tables/index.js'
 import { type Amount, amountAt } from './amount.js'
 import { bearerOf, standsBehind } from './bearer.js'
+import { orMore } from './counted.js'
 import type { Line } from './line.js'
 import type { Named } from './lookup.js'
 import { pricedAt, worthAt } from './priced.js'
@@ -60,8 +61,11 @@ function measureOf(
   const end = shift?.end ?? told
   const far = near === null && ahead ? standardBehind(line, end) : null
   const more = added?.value ?? 0
-  return statement('measured', bearer.start, far?.end ?? end, {
-    amount: { low: stated.amount.low + more - (wanting?.high ?? 0), high: stated.amount.high + more - (wanting?.low ?? 0) },
+  // "a race of ginger or two"
+  const top = thing !== null && ahead && end === bearer.end ? orMore(line, end) : null
+  const high = Math.max(stated.amount.high, top?.value ?? 0)
+  return statement('measured', bearer.start, far?.end ?? top?.end ?? end, {
+    amount: { low: stated.amount.low + more - (wanting?.high ?? 0), high: high + more - (wanting?.low ?? 0) },
     measure: unit.row.label,
     thing: thing?.name ?? these?.[0] ?? implied,
     qualifier: between.qualifier ?? amount.qualifier ?? stated.qualifier ?? shift?.qualifier,

@@ -10,6 +10,7 @@ import {
   vessels,
   words,
 } from '../tables/index.js'
+import { singulars } from './spelling.js'
 
 /** A row of names that readings may meet. */
 export type NameRow = MeasureWordRow | ThingWordRow
@@ -40,7 +41,9 @@ function* fromTable(rows: readonly Source[], cls: MeasureClass, known: ReadonlyM
     const parts = label.split(' ')
     const twofold = row0 === undefined && parts.length > 1 && labels.has(parts.at(-1)!)
     if (twofold || readByGrammar.test(label)) continue
-    const names = row.names.map((name) => name.toLowerCase()).filter((name) => /^[\p{L}' -]+$/u.test(name) && !readByGrammar.test(name))
+    const all = row.names.map((name) => name.toLowerCase()).filter((name) => /^[\p{L}' -]+$/u.test(name) && !readByGrammar.test(name))
+    // Plurals are read by rule: "combs" listed for the coomb would leave none for the cock.
+    const names = all.filter((name) => !singulars(name).some((one) => one === label || all.includes(one)))
     const bare = cls === 'object' || cls === 'coin'
     yield row0 ? { ...row0, names } : { id: row.id, label, class: cls, names, ...(!bare && { needs: 'of' as const }) }
   }

@@ -89,12 +89,16 @@ function take(context: Context, found: Findings, next: Statement): void {
 
 const particles = new Set(['out', 'up', 'off', 'down', 'all', 'very', 'into'])
 
+/** Behind these stands a verb: *as it will bear* is no beer. */
+const modal = new Set(['will', 'would', 'shall', 'should', 'can', 'could', 'may', 'might', 'must', 'do', 'doth'])
+
 /** Whether the word that names a thing does something else here: *peel them*, *roll it out*, *a sauce-pan*, *clear as amber*, *like jelly*. */
 function isNoName(line: Line, { start, end }: Thing): boolean {
   if (end > start + 1) return false
   const next = line.at(end)
   if (next === the.it || next === the.them || isEmptyVessel(line, end)) return true
   const before = line.at(start - 1)
+  if (modal.has(before.text)) return true
   if (before === the.as && line.is(start - 2, Role.Describing | Role.Heat | Role.White)) return true
   if (before === the.like && !line.is(start - 2, Role.Article | Role.Determiner)) return true
   // A word that may be a verb is one before what verbs take, unless something before it calls for a noun.

@@ -27,7 +27,7 @@ export function servesIn(line: Line): Serves | null {
   return null
 }
 
-const companies = new Set(['table', 'family', 'party', 'company', 'household', 'number'])
+const companies = new Set(['table', 'family', 'party', 'company', 'household', 'number', 'mess', 'messe'])
 
 /** Whether the words before a number say that it is fed: *for eight*, *for a family of eight*. */
 function isFed(line: Line, start: number): boolean {

@@ -39,8 +39,9 @@ export function objectAt(line: Line, start: number): { noun: string; count: numb
   )
     at++
   const found = longestName(line, at, 'coin') ?? longestName(line, at, 'object')
-  if (found !== null) return { noun: found.row.label, count: value?.value ?? 1, end: found.end }
   const thing = thingAt(line, at, false)
+  // A walnut-shell is no walnut.
+  if (found !== null && (thing?.end ?? 0) <= found.end) return { noun: found.row.label, count: value?.value ?? 1, end: found.end }
   return thing === null || value === null ? null : { noun: thing.name, count: value.value, end: thing.end }
 }
 

@@ -33,7 +33,7 @@ export function statedAt(line: Line, unit: Named<MeasureWordRow>, amount: Amount
   }
   const shift = shiftBehind(line, end)
   if (shift !== null) end = shift.end
-  const more = rangeOfMeasures(line, end, unit.row)
+  const more = rangeOfMeasures(line, end, unit.row, line.at(amount.start - 1) === the.from)
   if (more !== null) {
     high = Math.max(high, more.high)
     end = more.end
@@ -74,7 +74,7 @@ export function wantingBehind(line: Line, at: number, unit: MeasureWordRow): Wan
 function wantingAt(line: Line, at: number, unit: MeasureWordRow): Wanting | null {
   const but = line.at(at) === the.all && line.at(at + 1) === the.but
   if (!but && !lacking.has(line.at(at).text)) return null
-  const amount = amountAt(line, but ? at + 2 : at + 1)
+  const amount = amountAt(line, but || line.at(at + 1) === the.by ? at + 2 : at + 1)
   const smaller = amount === null ? null : unitAt(line, amount.end)
   if (amount === null || smaller === null) return null
   const share = shareOf(smaller.row, unit)
@@ -103,7 +103,7 @@ function pastNoise(line: Line, at: number): number {
 }
 
 /** *a handful or two*, *half a pound to thirty pounds*: the far end of a range that repeats its measure or leaves it out. */
-function rangeOfMeasures(line: Line, at: number, unit: MeasureWordRow): { high: number; end: number } | null {
+function rangeOfMeasures(line: Line, at: number, unit: MeasureWordRow, from: boolean): { high: number; end: number } | null {
   const parted = line.at(at) === mark.comma && line.at(at + 1) === the.or ? at + 1 : at
   const joint = line.at(parted)
   if (joint !== the.or && joint !== the.to && joint !== mark.hyphen && joint !== mark.dash) return null
@@ -113,7 +113,9 @@ function rangeOfMeasures(line: Line, at: number, unit: MeasureWordRow): { high: 
   if (again !== null) {
     // "a quart, or three pints"
     const share = ratioOf(again.row, unit)
-    if (share === 0) return null
+    // "six gallons to a bushel" tells how much of one goes to the other.
+    const rate = joint === the.to && second.article && again.row !== unit && !from
+    if (share === 0 || rate) return null
     const added = addedPart(line, again.end)
     const end = added?.end ?? again.end
     const closed = parted > at && line.at(end) === mark.comma && line.at(end + 1) === the.of

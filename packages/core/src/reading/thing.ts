@@ -74,9 +74,16 @@ function flowersAt(line: Line, found: Named<ThingWordRow>): ThingWordRow {
   return flower
 }
 
+/** The longest name at a token; where its last word begins another, that one: *stale ale barm* is barm. */
+function nameFrom(line: Line, at: number): Named<ThingWordRow> | null {
+  const first = longestName(line, at, 'thing')
+  const next = first === null || first.end === at + 1 ? null : longestName(line, first.end - 1, 'thing')
+  return next !== null && next.end > first!.end ? next : first
+}
+
 /** A noun and the nouns before it that say of what kind: *beef suet*, *almond macaroons*, *syrup of violets*. */
 function nounAt(line: Line, at: number, start: number, depth: number): Thing | null {
-  const first = longestName(line, at, 'thing')
+  const first = nameFrom(line, at)
   if (first === null) return null
   if (shapes.has(first.row.id) && depth < deepest) {
     const stuff = nounAt(line, first.end, start, depth + 1)

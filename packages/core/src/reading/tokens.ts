@@ -1,7 +1,7 @@
 import type { Lexicon } from './lexicon.js'
 import { Line } from './line.js'
 import { romanNumber } from './roman.js'
-import { inDigits, mark, type Word } from './word.js'
+import { inDigits, mark, ordinal, type Word } from './word.js'
 
 const vulgar: Readonly<Record<string, number>> = {
   '½': 1 / 2,
@@ -152,6 +152,11 @@ function scanNumber(text: string, start: number, line: Line): number {
   if (kindAt(text, at) === Kind.Digit) {
     at = pastDigits(text, start)
     value = numberIn(text.slice(start, at))
+    const nth = pastOrdinal(text, at)
+    if (nth > at && value > 2) {
+      line.push(ordinal(value), start, nth)
+      return nth
+    }
     const thousands = at
     for (; text[at] === ',' && pastDigits(text, at + 1) === at + 4; at += 4)
       value = Math.min(beyond, value * 1000 + Number(text.slice(at + 1, at + 4)))
@@ -179,6 +184,12 @@ function scanNumber(text: string, start: number, line: Line): number {
   }
   line.push(inDigits(value), start, at)
   return pastPoint(text, at)
+}
+
+/** The end of the *th* of *4th*. */
+function pastOrdinal(text: string, at: number): number {
+  const letters = text.slice(at, at + 2).toLowerCase()
+  return (letters === 'th' || letters === 'rd') && kindAt(text, at + 2) !== Kind.Letter ? at + 2 : at
 }
 
 /** Old printers set a point after a numeral: *take 2. ounces*. */

@@ -102,6 +102,13 @@ export function numeral(text: string, value: number): Word {
   return word
 }
 
+/** An ordinal in figures, which stands for a part: *the iiijth part*, *the 4th part*. */
+export function ordinal(value: number): Word {
+  const word = newWord('#th', Role.Part)
+  word.value = 1 / value
+  return word
+}
+
 /** A number written in digits. */
 export const inDigits = (value: number): Word => numeral(digits, value)
 

@@ -7,6 +7,7 @@
 
 import { type Expression, power, product, spread, unknown } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
+import { noAnswer } from '../error.js'
 import type { Reading } from '../reading/index.js'
 import { type ComparisonForm, type ComparisonRow, comparisons, type Spread } from '../tables/index.js'
 import { eggInShell, eggOfBird, partsOf } from './egg-weight.js'
@@ -30,6 +31,13 @@ function rowFor({ reading }: Question): ComparisonRow | undefined {
   const object = comparedWith(reading)
   return object === null ? undefined : index().get(keyOf(object))
 }
+
+const bigness = 'bigness of '
+
+/** A reading that compares with something of which the tables have no size: *as big as a helmet*. */
+const isOfNoRow = ({ reading: { measure } }: Question): boolean => measure?.startsWith(bigness) ?? false
+
+const withoutLead = ({ reading: { measure } }: Question): string => measure!.slice(bigness.length)
 
 /**
  * The volume of an ellipsoid of revolution in ml, from its length and breadth in mm.
@@ -90,9 +98,11 @@ function sensesOf({ row: form, weight }: Weighed<ComparisonForm>, question: Ques
  */
 export const comparison: SenseKind = {
   name: 'comparison',
-  answers: (question) => rowFor(question) !== undefined,
+  answers: (question) => rowFor(question) !== undefined || isOfNoRow(question),
   senses: (question) => {
-    const row = rowFor(question)!
+    const row = rowFor(question)
+    if (row === undefined)
+      throw noAnswer('phrase', `the tables do not say how big ${withoutLead(question)} is; give a weight or a measure instead`)
     const forms = weighSpells(row.forms, question.setting, thingOf(question))
     if (forms.length === 0) throw notThen(`the bigness of ${row.label}`, row.forms, question.setting)
     const senses = forms.flatMap((form) => sensesOf(form, question))
