@@ -131,6 +131,11 @@ describe('words that lean on earlier words', () => {
     expect(readReceipt('Put sugar as much as it will beare.').unmeasured.map(({ thing }) => thing)).toEqual(['sugar'])
   })
 
+  test('one of a plural is one of the measure before', () => {
+    expect(found('Two ounces of sugar, and one of bitter almonds.')).toEqual(['2 ounce sugar', '1 ounce bitter almond'])
+    expect(found('Four lemons; grate two of the lemons.')).toEqual(['4 none lemon'])
+  })
+
   test('a beast is weighed and not counted besides', () => {
     expect(found('Roast a turkey of twelve pounds; take a piece of beef weighing about 8 lb.')).toEqual(['12 pound turkey', '8 pound beef'])
   })
@@ -235,6 +240,7 @@ describe('numbers that measure no ingredient', () => {
     'Roll them into balls the size of a walnut.',
     'Boil it till it will bear an egg.',
     'It costs sixpence.',
+    'Buy it at sixpence a pound.',
     'He came in the year 1672.',
     'To make three gallons of orange wine.',
     'Boil a half-pound pudding an hour.',

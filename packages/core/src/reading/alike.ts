@@ -142,18 +142,49 @@ function weightOfCoinsAt(context: Context, start: number): Statement | null {
 /** *the weight of six eggs in sugar*, *twice the weight of the fruit in sugar*, *the weight of two shillings of mace*. */
 export function weightOfAt(context: Context, start: number): Statement | null {
   const { line } = context
+  const equal = equalTo(line, start)
+  if (equal !== null) return weightOf(context, equal.start, equal.at, 1) ?? asHeavyAs(context, equal.start, equal.at)
   const times = line.is(start, Role.Determiner | Role.Article) ? null : multipleAt(line, start)
   const by = times?.value ?? 1
   const first = times?.end ?? start
   let at = first
   while (at < first + 2 && line.is(at, Role.Determiner | Role.Article)) at++
   if (!line.is(at, Role.Weight) || line.at(at + 1) !== the.of) return weightOfCoinsAt(context, start)
-  at += 2
-  if (line.is(at, Role.Determiner)) at++
+  at = line.is(at + 2, Role.Determiner) ? at + 3 : at + 2
+  return weightOf(context, start, at, by) ?? weightOfThing(context, start, at, by)
+}
+
+/** *the weight of a nutmeg in cloves*: no nutmeg goes in. */
+function weightOfPieces(context: Context, start: number, at: number, amount: { low: number; high: number }): Statement | null {
+  const piece = thingAt(context.line, at, false)
+  return piece?.row?.count === 'each' ? ofWhat(context, start, piece.end, `weight of ${withArticle(piece.name)}`, amount) : null
+}
+
+/** *equal in weight to*, *in weight equal to*: where the statement starts, and what stands behind. */
+function equalTo(line: Line, start: number): { start: number; at: number } | null {
+  if (line.at(start) === the.equal && line.at(start + 1) === the.in && line.is(start + 2, Role.Weight) && line.at(start + 3) === the.to)
+    return { start, at: start + 4 }
+  const before = line.at(start - 1) === the.in && line.is(start, Role.Weight)
+  return before && line.at(start + 1) === the.equal && line.at(start + 2) === the.to ? { start: start - 1, at: start + 3 } : null
+}
+
+/** *sugar equal in weight to the apples*. */
+function asHeavyAs(context: Context, start: number, at: number): Statement | null {
+  const before = nameBefore(context, start)
+  const other = thingAt(context.line, at, false)
+  if (before === null || other === null) return null
+  const known = { amount: once, measure: 'equal-weight', thing: before.name, refers: true, beside: other.name }
+  return statement('comparison', before.start, other.end, known)
+}
+
+/** So many eggs or coins, behind the words for their weight. */
+function weightOf(context: Context, start: number, first: number, by: number): Statement | null {
+  const { line } = context
+  let at = first
   const parts = line.is(at, Role.White | Role.Yolk) ? at : -1
   if (parts >= 0 && line.at(at + 1) === the.of) at += 2
   const amount = amountAt(line, at)
-  if (amount === null) return weightOfThing(context, start, at, by)
+  if (amount === null) return null
   let end = line.is(amount.end, Role.White | Role.Yolk) ? amount.end : pastDescribing(line, amount.end)
   let measure: string
   let bird: string | null = null
@@ -174,7 +205,7 @@ export function weightOfAt(context: Context, start: number): Statement | null {
     const white = line.is(end, Role.White | Role.Yolk) ? end : parts
     if (white === end && line.at(end + 1) === the.of) end = pastDescribing(line, end + 2)
     const egg = eggNamed(line, end) ?? elidedEggs(context, end)
-    if (egg === null) return null
+    if (egg === null) return weightOfPieces(context, start, end, { low: by * low, high: by * high })
     measure = white < 0 ? 'weight-of-eggs' : line.is(white, Role.White) ? 'weight-of-egg-whites' : 'weight-of-egg-yolks'
     bird = egg.thing === 'egg' ? null : egg.thing
     end = egg.end

@@ -22,6 +22,7 @@ const madeHere = new Set(['paste', 'dough', 'batter'])
 const isBetween = (line: Line, at: number): boolean =>
   line.at(at) === mark.comma ||
   line.at(at) === the.of ||
+  (line.at(at) === the.and && line.is(at - 1, Role.Describing) && line.is(at + 1, Role.Describing)) ||
   line.at(at) === the.both ||
   line.is(at, Role.Each | Role.Describing | Role.Determiner)
 
@@ -126,8 +127,10 @@ function bearerBefore({ line, loose, last }: Context, { unit }: Stated, { start 
   const end = line.at(start - 2) === the.that || line.at(start - 2) === the.which ? start - 2 : start - 1
   const named = loose.at(-1)
   if (named?.end === end) return named
-  const isOne = last !== null && (last.kind === 'vague' || (last.kind === 'counted' && last.amount?.high === 1 && last.part === null))
-  if (!isOne || last.end !== end || unit.class !== 'weight') return null
+  // "two fowls of three pounds" are so heavy each, "two fowls weighing six pounds" together.
+  const isOne =
+    last?.kind === 'vague' || (last?.kind === 'counted' && last.part === null && (last.amount?.high === 1 || line.at(start - 1) !== the.of))
+  if (!isOne || last === null || last.end !== end || unit.class !== 'weight') return null
   return { name: last.thing!, row: null, start: last.start, end, names: [last.thing!] }
 }
 

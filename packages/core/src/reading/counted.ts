@@ -3,9 +3,9 @@ import type { Line } from './line.js'
 import { eggNames } from './names.js'
 import { romanNumber } from './roman.js'
 import { type Context, type Statement, statement } from './statement.js'
-import { pastDescribing, type Thing, thingAt } from './thing.js'
+import { pastDescribing, severalOf, sharedThings, type Thing, thingAt } from './thing.js'
 import { pastQualifiers } from './unit.js'
-import { rangeTail, type Value } from './value.js'
+import { addedPart, rangeTail, type Value } from './value.js'
 import { the } from './vocabulary.js'
 import { digits, mark, Role } from './word.js'
 
@@ -38,6 +38,13 @@ export function orMore(line: Line, end: number): Value | null {
   return more === null || line.at(more.end).measure !== null || thingAt(line, more.end, false) !== null ? null : more
 }
 
+/** A half or more behind the thing: *a pound of flour and a half*, *a nutmeg and half*. */
+export function trailingPart(line: Line, at: number): { value: number; end: number } | null {
+  const added = line.at(at) === the.and ? addedPart(line, at) : null
+  if (added === null || line.at(added.end).measure !== null || line.at(added.end) === the.of || line.at(added.end) === the.as) return null
+  return line.is(added.end, Role.Article | Role.Determiner) || thingAt(line, added.end, false) !== null ? null : added
+}
+
 /** *a hundred of sugar*: of what is not told one by one, a hundred is a weight. */
 function byHundred({ start, low, high, qualifier, tale }: Amount, { name, end }: Thing): Statement {
   const face = tale === 'thousand' ? 1000 : 100
@@ -52,8 +59,9 @@ export function countedAt(context: Context, amount: Amount): Statement | null {
   // "a little onion" is some of one; "two little onions" are small.
   if (amount.article && (line.at(amount.end) === the.little || line.at(amount.end + 1) === the.little)) return null
   const each = line.is(amount.end, Role.Each)
-  const thing = thingAt(line, each ? amount.end + (line.at(amount.end + 1) === the.of ? 2 : 1) : pastChoice(line, amount), false)
-  if (thing === null) return onesCounted(context, amount)
+  const named = thingAt(line, each ? amount.end + (line.at(amount.end + 1) === the.of ? 2 : 1) : pastChoice(line, amount), false)
+  if (named === null) return onesCounted(context, amount)
+  const thing = each ? sharedThings(line, named, true) : named
   if (thing.row === null || thing.row.count === 'dish') return null
   let { end } = thing
   const { name } = thing
@@ -65,13 +73,15 @@ export function countedAt(context: Context, amount: Amount): Statement | null {
   else if (thing.row.count === undefined && !isPlural(line, amount, thing) && !isBought(context, amount, thing))
     return amount.tale === null ? null : byHundred(amount, thing)
   const more = orMore(line, end)
-  const high = more?.value ?? amount.high
-  end = more?.end ?? end
+  const added = more === null ? trailingPart(line, end) : null
+  end = more?.end ?? added?.end ?? end
+  const half = added?.value ?? 0
   return statement('counted', start, end, {
-    amount: { low: amount.low, high },
+    amount: { low: amount.low + half, high: (more?.value ?? amount.high) + half },
     measure: piece ?? 'none',
     thing: name,
     qualifier: qualifierOf(line, amount),
+    things: severalOf(thing),
     each,
     tale: amount.tale,
   })

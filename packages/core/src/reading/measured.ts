@@ -1,7 +1,7 @@
 import type { MeasureWordRow } from '../tables/index.js'
 import { type Amount, amountAt } from './amount.js'
 import { bearerOf, standsBehind } from './bearer.js'
-import { orMore } from './counted.js'
+import { orMore, trailingPart } from './counted.js'
 import type { Line } from './line.js'
 import type { Named } from './lookup.js'
 import { pricedAt, worthAt } from './priced.js'
@@ -11,7 +11,6 @@ import { type Context, type Statement, statement } from './statement.js'
 import { severalOf, thingAt, unknownFrom } from './thing.js'
 import { timeAt } from './time.js'
 import { isEmptyVessel, pastQualifiers, standardBehind, unitAt } from './unit.js'
-import { addedPart } from './value.js'
 import { the } from './vocabulary.js'
 import { digits, mark, Role } from './word.js'
 
@@ -112,6 +111,8 @@ function isAside({ line }: Context, { unit }: Stated, end: number, eachOfNone: b
     return true
   if (!amount.article) return false
   const before = line.at(amount.start - 1)
+  // "at sixpence a pound"
+  if (before.coin !== null) return true
   return holding.has(before.text) || (unit.class === 'capacity' && (before === the.in || before === the.into || before === the.on))
 }
 
@@ -158,6 +159,8 @@ function bareAmount(line: Line, start: number): Amount | null {
   return { low: 1, high: 1, start, end: start, article: false, each: false, qualifier: null, tale: null }
 }
 
+const endsInS = (line: Line, at: number): boolean => line.text[line.end(at) - 1] === 's'
+
 /** The end of *ditto* or *do.* behind a number, or 0. */
 function dittoEnd(line: Line, at: number): number {
   if (line.at(at) === the.ditto) return at + 1
@@ -173,7 +176,9 @@ function elidedAt({ line, measured }: Context, start: number, amount: Amount): S
   const of = line.at(at) === the.of
   if ((!of && ditto === 0) || (of && line.is(at + 1, Role.Determiner))) return null
   const thing = thingAt(line, of ? at + 1 : at, of)
-  if (thing === null || (thing.row?.count !== undefined && ditto === 0)) return null
+  // "three of the lemons" counts, "one of bitter almonds" does not.
+  const told = thing?.row?.count !== undefined && !(amount.high === 1 && endsInS(line, thing.end - 1))
+  if (thing === null || (told && ditto === 0)) return null
   return statement('measured', start, thing.end, {
     amount: { low: amount.low, high: amount.high },
     measure: measured.measure,
@@ -187,11 +192,4 @@ function dittoAt({ line, measured }: Context, start: number): Statement | null {
   const thing = thingAt(line, line.at(start + 1) === the.of ? start + 2 : start + 1, false)
   if (measured === null || thing === null) return null
   return statement('measured', start, thing.end, { amount: measured.amount, measure: measured.measure, thing: thing.name })
-}
-
-/** A half or more behind the thing: *a pound of flour and a half*. */
-function trailingPart(line: Line, at: number): { value: number; end: number } | null {
-  const added = line.at(at) === the.and ? addedPart(line, at) : null
-  if (added === null || line.at(added.end).measure !== null || line.at(added.end) === the.of || line.at(added.end) === the.as) return null
-  return line.is(added.end, Role.Article | Role.Determiner) || thingAt(line, added.end, false) !== null ? null : added
 }

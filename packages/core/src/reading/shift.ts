@@ -62,8 +62,11 @@ export function shiftBehind(line: Line, at: number): Shift | null {
   if (told !== null) return isClosed(line, told.end) ? told : null
   const parted = line.at(at) === mark.comma
   // "half a pint, rather more"
-  const more = parted ? behindOrAt(line, at) : null
-  if (more !== null && isClosed(line, more.end)) return more
+  const more = parted ? behindOrAt(line, line.at(at + 1) === the.or ? at + 1 : at) : null
+  if (more !== null && isClosed(line, more.end)) {
+    const of = line.at(more.end) === mark.comma && line.at(more.end + 1) === the.of
+    return of ? { ...more, end: more.end + 1 } : more
+  }
   const first = parted ? at + 1 : at
   const { qualifier } = line.at(first)
   if (qualifier === null) return null

@@ -67,6 +67,9 @@ function wholeSizeAt(line: Line, start: number): { noun: string; count: number; 
   // "the quantity of a walnut": of what is a size or a coin, and of nothing else.
   if (line.is(at, Role.Quantity)) return line.at(at + 1) === the.of && line.is(at + 2, Role.Article) ? bareObjectAt(line, at + 3) : null
   if (bigger.has(line.at(at).text) && line.at(at + 1) === the.than && line.is(at - 1, Role.Degree)) return objectAt(line, at + 2)
+  // "butter equal in size to an egg"
+  if (line.at(at) === the.equal && line.at(at + 1) === the.in && line.is(at + 2, Role.Size) && line.at(at + 3) === the.to)
+    return objectAt(line, at + 4)
   if (line.at(at) === the.as) at++
   const big = line.at(at).qualifier === 'large' || line.at(at).qualifier === 'small'
   return big && line.at(at + 1) === the.as ? objectAt(line, at + 2) : null

@@ -58,6 +58,9 @@ function halfAt(line: Line, at: number): Value {
   const half = line.value(at)
   let next = at + 1
   if (line.is(next, Role.Article)) next++
+  // "half a 100 of walnuts"
+  if (next > at + 1 && line.is(next, Role.Cardinal) && line.value(next) % 100 === 0)
+    return counted(half * line.value(next), pastOf(line, next + 1))
   if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight)
     return counted(half * line.value(next), pastOf(line, next + 1), taleAt(line, next))
   if (line.is(next, Role.Part) && !isQuarterOf(line, next)) return counted(half * line.value(next), pastOfArticle(line, next + 1))
@@ -151,6 +154,8 @@ function cardinalAt(line: Line, at: number): Value {
   if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight) return collectiveAt(line, next, value)
   const settled = settledHundredAt(line, next, value)
   if (settled !== null) return settled
+  // "100 of oysters"
+  if (value >= 100 && value % 100 === 0 && line.at(next) === the.of) return counted(value, next + 1)
   if (value < 1) return counted(value, Math.max(pastOfArticle(line, next), pastOf(line, next)))
   if (line.at(next) === the.half && !isHalfCoin(line, next)) {
     const half = halfAt(line, next)
