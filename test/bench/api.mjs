@@ -4,7 +4,7 @@
  */
 import { fork } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
-import { askNew, one, shoot } from './load.mjs'
+import { one, shoot } from './load.mjs'
 import { median } from './measure.mjs'
 
 const rounds = Number(process.env.ROUNDS ?? 7)
@@ -21,21 +21,24 @@ async function serve(kind) {
 }
 
 export async function run() {
-  const [http, bare, pottle] = await Promise.all(['http', 'bare', 'pottle'].map(serve))
+  const servers = await Promise.all(['http', 'bare', 'anew', 'pottle'].map(serve))
+  const [http, bare, anew, pottle] = servers
   const etag = (await fetch(pottle.url + one)).headers.get('etag')
   const contenders = {
     'bare node:http': () => shoot(http),
     'bare Hono route': () => shoot(bare),
-    'the same, as long an answer': () => shoot(bare, { requests: [{ path: '/long' }] }),
-    'a conditional request': () => shoot(pottle, { requests: [{ path: one, headers: { 'if-none-match': etag } }] }),
-    'a conversion, asked again': () => shoot(pottle, { requests: [{ path: one }] }),
-    'the same, compressed': () => shoot(pottle, { requests: [{ path: one, headers: { 'accept-encoding': 'gzip' } }] }),
-    'conversions, all new': () => shoot(pottle, { setupClient: askNew }),
-    'a heat phrase': () => shoot(pottle, { requests: [{ path: '/v1/oven-heats?phrase=a+slack+oven&year=1690' }] }),
+    'the same, as long an answer': () => shoot(bare, { path: '/long' }),
+    'our answer, written by a bare route': () => shoot(anew),
+    'a conditional request': () => shoot(pottle, { path: one, headers: { 'if-none-match': etag } }),
+    'a conversion, asked again': () => shoot(pottle, { path: one }),
+    'the same, compressed': () => shoot(pottle, { path: one, headers: { 'accept-encoding': 'gzip' } }),
+    'values, all new': () => shoot(pottle, { fresh: '/v1/values' }),
+    'conversions, all new': () => shoot(pottle, { fresh: '/v1/convert' }),
+    'a heat phrase': () => shoot(pottle, { path: '/v1/oven-heats?phrase=a+slack+oven&year=1690' }),
   }
   const seen = Object.fromEntries(Object.keys(contenders).map((name) => [name, []]))
   for (let round = 0; round < rounds; round++) for (const [name, shot] of Object.entries(contenders)) seen[name].push(await shot())
-  for (const server of [http, bare, pottle]) server.end()
+  for (const server of servers) server.end()
 
   const middle = (name, field) => median(seen[name].map((row) => row[field]))
   const least = (name) => Math.min(...seen[name].map(({ cpu }) => cpu))
@@ -45,6 +48,6 @@ export async function run() {
     const [rate, p99] = [middle(name, 'rate'), middle(name, 'p99')]
     const beside = `${(rate / middle(yard, 'rate')).toFixed(2)} of its throughput, ${(p99 / middle(yard, 'p99')).toFixed(1)} times its 99th percentile`
     const cost = `${least(name).toFixed(0)} us of processor, at best (${(least(yard) / least(name)).toFixed(2)})`
-    console.log(`  ${name.padEnd(26)} ${String(Math.round(rate)).padStart(6)} a second, p99 ${p99} ms: ${beside}; ${cost}`)
+    console.log(`  ${name.padEnd(35)} ${String(Math.round(rate)).padStart(6)} a second, p99 ${p99.toFixed(1)} ms: ${beside}; ${cost}`)
   }
 }

@@ -8,7 +8,7 @@ import { availableParallelism, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { load } from './bundle.mjs'
-import { askNew, one, shoot, spentBy } from './load.mjs'
+import { one, shoot, spentBy } from './load.mjs'
 import { median } from './measure.mjs'
 
 const rounds = Number(process.env.ROUNDS ?? 7)
@@ -91,8 +91,8 @@ async function withServers(use) {
 }
 
 async function compareServers(servers) {
-  const again = { requests: [{ path: one }] }
-  const asNew = { setupClient: askNew }
+  const again = { path: one }
+  const asNew = { fresh: '/v1/convert' }
   const shots = Object.entries(servers).flatMap(([name, server]) => {
     if (name.startsWith('bare')) return [[name, () => shoot(server)]]
     // Behind the cache nothing is new twice.
@@ -114,15 +114,15 @@ async function compareServers(servers) {
 
 const measures = ['pint', 'pound', 'quart', 'peck', 'gill', 'ounce', 'pottle', 'gallon']
 const things = ['cream', 'flour', 'sugar', 'butter', 'ale', 'sack', 'almonds']
-const lines = 100_000
+const lines = 300_000
 
-/** Seconds that a shell takes for a command. */
+/** Seconds that a shell takes for a command, by the clock and of processors. */
 function seconds(command, cwd) {
-  const env = { ...process.env, PATH: `${here('../../node_modules/.bin')}:${process.env.PATH}` }
-  const start = performance.now()
-  const { status, stderr } = spawnSync('bash', ['-c', command], { cwd, env, encoding: 'utf8' })
+  const env = { ...process.env, PATH: `${here('../../node_modules/.bin')}:${process.env.PATH}`, TIMEFORMAT: '%R %U %S' }
+  const { status, stderr } = spawnSync('bash', ['-c', `time { ${command}; }`], { cwd, env, encoding: 'utf8' })
   if (status !== 0) throw new Error(stderr)
-  return (performance.now() - start) / 1000
+  const [clock, user, system] = stderr.trim().split('\n').at(-1).split(' ').map(Number)
+  return { clock, spent: user + system }
 }
 
 function runCorpus() {
@@ -137,17 +137,19 @@ function runCorpus() {
   const hasParallel = spawnSync('parallel', ['--version']).status === 0
   if (hasParallel)
     commands[`GNU parallel on ${cores} cores, whole answers`] =
-      "parallel --keep-order --pipe -N 10000 'pottle stream --first-line $(({#} * 10000 - 9999))' < phrases.ndjson > all.ndjson"
+      "parallel --keep-order --pipe --block 64M -N 100000 'pottle stream --first-line $(({#} * 100000 - 99999))' < phrases.ndjson > all.ndjson"
   const taken = Object.fromEntries(Object.keys(commands).map((name) => [name, []]))
   for (let round = 0; round < 3; round++) for (const [name, command] of Object.entries(commands)) taken[name].push(seconds(command, folder))
   if (hasParallel) seconds('cmp one.ndjson all.ndjson', folder)
   rmSync(folder, { recursive: true })
   const [yard] = Object.values(taken)
+  const middle = (all, field) => median(all.map((row) => row[field]))
   console.log(`corpus: ${lines.toLocaleString('en-GB')} phrases through pottle stream, medians of 3 interleaved rounds, from start to end`)
-  for (const [name, all] of Object.entries(taken))
-    console.log(
-      `  ${name.padEnd(44)} ${String(Math.round(lines / median(all))).padStart(6)} a second (${(median(yard) / median(all)).toFixed(2)})`,
-    )
+  for (const [name, all] of Object.entries(taken)) {
+    const ratio = (field) => (middle(yard, field) / middle(all, field)).toFixed(2)
+    const rate = Math.round(lines / middle(all, 'clock'))
+    console.log(`  ${name.padEnd(44)} ${String(rate).padStart(6)} a second (${ratio('clock')}; by processor time ${ratio('spent')})`)
+  }
 }
 
 export async function run() {

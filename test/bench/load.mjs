@@ -1,44 +1,51 @@
-/** Load on servers over loopback: what is asked, and what an answer costs them. */
+/**
+ * Load on servers over loopback, by wrk: a client in JavaScript is busy with the headers of our answers before the server is. What is asked, and
+ * what an answer costs.
+ */
+import { execFile } from 'node:child_process'
 import { readFileSync } from 'node:fs'
-import autocannon from 'autocannon'
+import { fileURLToPath } from 'node:url'
+import { promisify } from 'node:util'
 
 /** A conversion that is asked again and again. */
 export const one = '/v1/convert?phrase=a+pottle+of+cream&year=1690&place=london'
 
-const measures = ['pint', 'pound', 'quart', 'peck', 'gill', 'ounce', 'pottle', 'gallon', 'bushel', 'dram']
-const things = ['cream', 'flour', 'sugar', 'butter', 'ale', 'sack', 'almonds', 'currants', 'honey', 'vinegar']
-
-/** Twenty thousand phrases, all different: many more than the server keeps answers, so that each is worked out anew. */
-const many = Array.from({ length: 200 }, (_, i) =>
-  measures.flatMap((measure, j) =>
-    things.map((thing, k) => {
-      const year = 1600 + ((i * 37 + j * 11 + k * 5) % 25) * 10
-      return { path: `/v1/convert?${new URLSearchParams({ phrase: `${i + 1} ${measure}s of ${thing}`, year: String(year) })}` }
-    }),
-  ),
-).flat()
-
+const script = fileURLToPath(new URL('./new.lua', import.meta.url))
+const inMilliseconds = { us: 0.001, ms: 1, s: 1000 }
 let turn = 0
 
-/** Every connection begins somewhere else, and goes on where the last round ended, so that no two of them ask the same. */
-export function askNew(client) {
-  const share = Math.floor(many.length / 32)
-  const from = (turn++ % 32) * share
-  client.setRequests([...many.slice(from + share / 2), ...many.slice(0, from + share / 2)])
+async function wrk(words) {
+  try {
+    return (await promisify(execFile)('wrk', words)).stdout
+  } catch (error) {
+    if (error.code !== 'ENOENT') throw error
+    throw new Error('these benches need wrk: install it with your system’s packages (Debian: apt-get install wrk)')
+  }
 }
 
 /**
- * Loads a server for a while.
+ * Loads a server for two seconds over 32 connections.
  *
  * @param server its `url`, and `spent`, which tells the microseconds of processor time that it has had
+ * @param asked a `path` that is asked again and again, with `headers`; or `fresh`: a route that is asked twenty thousand phrases, all different,
+ * many more than the server keeps answers, so that each is worked out anew
  * @returns requests a second, the 99th percentile in milliseconds, and the processor time of a request in microseconds
  */
-export async function shoot({ url, spent }, options = {}) {
+export async function shoot({ url, spent }, { path = '/', headers = {}, fresh } = {}) {
   const before = await spent()
-  const result = await autocannon({ url, connections: 32, duration: 2, ...options })
-  const total = result.requests.total
-  if (result.non2xx > 0 && result['3xx'] !== total) throw new Error(`${result.non2xx} answers were faults`)
-  return { rate: result.requests.average, p99: result.latency.p99, cpu: ((await spent()) - before) / total }
+  const own = Object.entries(headers).flatMap(([name, value]) => ['-H', `${name}: ${value}`])
+  const plan = ['-t1', '-c32', '-d2', '--latency', ...own]
+  // Each round begins somewhere else, so that what is remembered of the last is of no use to it.
+  const said = await wrk(fresh ? [...plan, '-s', script, url, '--', fresh, String((turn++ * 7001) % 20_000)] : [...plan, url + path])
+  const [, number, unit] = /99%\s+([\d.]+)(us|ms|s)/.exec(said)
+  const total = Number(/(\d+) requests in/.exec(said)[1])
+  const faults = Number(/Non-2xx or 3xx responses: (\d+)/.exec(said)?.[1] ?? 0)
+  if (faults > 0) throw new Error(`${faults} answers were faults`)
+  return {
+    rate: Number(/Requests\/sec:\s+([\d.]+)/.exec(said)[1]),
+    p99: Number(number) * inMilliseconds[unit],
+    cpu: ((await spent()) - before) / total,
+  }
 }
 
 /** A clock tick of Linux, in microseconds (`getconf CLK_TCK` is 100 everywhere that Node runs). */

@@ -1,4 +1,4 @@
-/** One server in a process of its own for the benches: `bare` or `pottle`, in `WORKERS` processes. Tells its port, and what it has spent when it is asked. */
+/** One server in a process of its own for the benches: `http`, `bare`, `anew` or `pottle`, in `WORKERS` processes. Tells its port, and what it has spent when it is asked. */
 import cluster from 'node:cluster'
 import { createServer } from 'node:http'
 import { createAdaptorServer } from '@hono/node-server'
@@ -14,6 +14,11 @@ const bare = new Hono()
 const makers = {
   http: () => createServer((_, response) => response.setHeader('content-type', 'application/json').end('{"status":"ok"}')),
   bare: () => createAdaptorServer({ fetch: bare.fetch }),
+  anew: async () => {
+    const { convert } = await import('@pottle/core')
+    const answer = JSON.parse(JSON.stringify(convert('a pottle of cream', { year: 1690 })))
+    return createAdaptorServer({ fetch: new Hono().get('/', (context) => context.json(answer)).fetch })
+  },
   pottle: async () => createAdaptorServer({ fetch: (await import('@pottle/api')).createApp().fetch }),
 }
 

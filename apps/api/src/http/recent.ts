@@ -1,5 +1,5 @@
-/** So many bytes of answers are kept in all, and an answer of more than a part of that is not worth keeping. */
-const most = 16_000_000
+/** So many bytes of answers are kept in each of two generations, and an answer of more than a part of that is not worth keeping. */
+const most = 8_000_000
 const mostOfOne = 100_000
 
 /** An answer as it is sent. */
@@ -13,32 +13,31 @@ export interface Recent {
 
 /**
  * Keeps what was answered lately, as bytes: of the questions that reach a server, many are asked again and again, and none has another answer
- * before the next release. What was not asked for the longest time goes first.
+ * before the next release. What is asked goes into the young generation; once that is full it is the old one, and what was old and not asked
+ * since is gone. To keep them in the order of their last use instead would cost each answer more than finding it does.
  */
 export function keepRecent(): Recent {
-  const answers = new Map<string, Written>()
+  let young = new Map<string, Written>()
+  let old = new Map<string, Written>()
   let bytes = 0
-  const forget = (asked: string, answer: Written): void => {
-    answers.delete(asked)
-    bytes -= asked.length + answer.length
+  const keep = (asked: string, answer: Written): void => {
+    if (answer.length > mostOfOne || young.has(asked)) return
+    bytes += asked.length + answer.length
+    if (bytes > most) {
+      old = young
+      young = new Map()
+      bytes = asked.length + answer.length
+    }
+    young.set(asked, answer)
   }
   return {
     get: (asked) => {
-      const answer = answers.get(asked)
-      if (answer === undefined) return undefined
-      // A map gives its entries in the order in which they came, so that this one becomes the youngest.
-      answers.delete(asked)
-      answers.set(asked, answer)
-      return answer
+      const answer = young.get(asked)
+      if (answer !== undefined) return answer
+      const aged = old.get(asked)
+      if (aged !== undefined) keep(asked, aged)
+      return aged
     },
-    keep: (asked, answer) => {
-      if (answer.length > mostOfOne || answers.has(asked)) return
-      answers.set(asked, answer)
-      bytes += asked.length + answer.length
-      for (const [oldest, written] of answers) {
-        if (bytes <= most) break
-        forget(oldest, written)
-      }
-    },
+    keep,
   }
 }
