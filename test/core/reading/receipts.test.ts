@@ -69,6 +69,7 @@ describe('heights of sugar and warmths of liquids', () => {
     ])
     expect(heats('Bake it in a quick, but not scorching, oven.')).toEqual(['a quick, but not scorching, oven'])
     expect(heats('Bake at 400 degrees for ten minutes.')).toEqual(['at 400 degrees'])
+    expect(heats('Bake it in gem pans 25 minutes at 375 degrees. Keep the water at 90 degrees.')).toEqual(['at 375 degrees'])
     expect(readReceipt('Let your oven be of a good soaking heat.').heats[0]?.heat).toBe('moderate')
     expect(heats('Heat the oven to 350 degrees F. and put it in.')).toEqual(['the oven to 350 degrees F'])
     expect(heats('Let them grow softer than butter, and stir with hotter water.')).toEqual([])
@@ -244,6 +245,7 @@ describe('numbers that measure no ingredient', () => {
     'He came in the year 1672.',
     'To make three gallons of orange wine.',
     'Boil a half-pound pudding an hour.',
+    'Tun it up in a ten gallon vessel.',
     'Enough for a moderate man, or a man of sixty.',
   ])('%s', (text) => {
     expect(found(text)).toEqual([])

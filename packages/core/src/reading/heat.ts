@@ -138,17 +138,23 @@ export function heatWithoutOvenAt(line: Line, start: number): Statement | null {
     return end > 0 ? heatOf(line, start, end) : null
   }
   if (word === the.bake) return bakedWith(line, start)
+  if (word === the.at) return bakedAt(line, start)
   if (word !== the.as && word !== the.hot && word !== the.half && word !== the.so && !comparatives.has(word.text)) return null
   const end = likenessAt(line, start, false)
   return end > 0 ? heatOf(line, fromDegree(line, start), end) : null
 }
 
+/** *bake it in tins at 375 degrees*. */
+function bakedAt(line: Line, start: number): Statement | null {
+  const end = degreesBehind(line, start + 1)
+  if (end === 0) return null
+  for (let at = start - 1; at > start - 16 && at >= 0 && line.at(at) !== mark.stop; at--)
+    if (line.at(at) === the.bake) return heatOf(line, start, end)
+  return null
+}
+
 function bakedWith(line: Line, start: number): Statement | null {
   const at = line.at(start + 1) === the.it || line.at(start + 1) === the.them ? start + 2 : start + 1
-  if (line.at(at) === the.at) {
-    const end = degreesBehind(line, at + 1)
-    return end === 0 ? null : heatOf(line, at, end)
-  }
   if (line.at(at) !== the.with) return null
   const thing = thingAt(line, at + 1, false)
   if (thing === null || !isBatch(thing)) return null

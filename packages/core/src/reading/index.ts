@@ -17,3 +17,4 @@ export type {
   Span,
 } from './reading.js'
 export { readReceipt } from './receipt.js'
+export { ratioOfMeasures } from './stated.js'

@@ -67,7 +67,7 @@ function measureOf(
     amount: { low: stated.amount.low + more - (wanting?.high ?? 0), high: high + more - (wanting?.low ?? 0) },
     measure: unit.row.label,
     thing: thing?.name ?? these?.[0] ?? implied,
-    qualifier: between.qualifier ?? amount.qualifier ?? stated.qualifier ?? shift?.qualifier,
+    qualifier: between.qualifier ?? amount.qualifier ?? stated.qualifier ?? shift?.qualifier ?? (wanting?.scant ? 'scant' : null),
     implied: implied !== null,
     things: these ?? severalOf(thing),
     alternatives: thing?.alternatives,

@@ -52,7 +52,7 @@ export function statedAt(line: Line, unit: Named<MeasureWordRow>, amount: Amount
     high -= wanting.low
     end = wanting.end
   }
-  const qualifier = shift?.qualifier ?? null
+  const qualifier = shift?.qualifier ?? (wanting?.scant ? 'scant' : null)
   return { unit: unit.row, amount: { low, high }, end: pastNoise(line, end), parts: parts.length > 1 ? parts : [], qualifier }
 }
 
@@ -61,6 +61,8 @@ const lacking = new Set(['wanting', 'want', 'lacking', 'lack', 'less', 'minus', 
 /** An amount that is taken off another, in the measure of that, and the token behind it. */
 interface Wanting extends Range {
   readonly end: number
+  /** It is too little to be told in that measure. */
+  readonly scant?: boolean
 }
 
 /** *a bushel of flour, wanting a quart*: behind the thing only words that can tell of nothing else. */
@@ -77,6 +79,8 @@ function wantingAt(line: Line, at: number, unit: MeasureWordRow): Wanting | null
   const amount = amountAt(line, but || line.at(at + 1) === the.by ? at + 2 : at + 1)
   const smaller = amount === null ? null : unitAt(line, amount.end)
   if (amount === null || smaller === null) return null
+  // "half a pint, wanting two spoonfuls": no table binds them together, but the pint is scant.
+  if (smaller.row.class === 'spoon' && unit.class === 'capacity') return { low: 0, high: 0, scant: true, end: smaller.end }
   const share = shareOf(smaller.row, unit)
   return share > 0 && amount.high * share < 1 ? { low: amount.low * share, high: amount.high * share, end: smaller.end } : null
 }
@@ -148,6 +152,17 @@ function* wholesOf(unit: MeasureWordRow): Generator<{ readonly id: string; reado
     yield { id: row.within, share }
     row = lexicon.get(row.within).measure
   }
+}
+
+/**
+ * How many of a measure another is, by the chains of measures that hold each other; 0 where they are of no one chain.
+ *
+ * @param one,other labels of measures, as readings give them
+ * @example ratioOfMeasures('gallon', 'quart')   // 4
+ */
+export function ratioOfMeasures(one: string, other: string): number {
+  const [first, second] = [lexicon.find(one).measure, lexicon.find(other).measure]
+  return one === other ? 1 : first === null || second === null ? 0 : ratioOf(first, second)
 }
 
 /** How many of one measure another is; 0 where they are of no one chain. */

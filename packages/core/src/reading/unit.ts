@@ -6,7 +6,7 @@ import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
 
 const vessels = new Set(
-  'mould pan basin bason bottle jar mug jug dish pot can bowl kettle saucepan stewpan tin cup glass ladle skillet pipkin saucer porringer'.split(
+  'mould pan basin bason bottle jar mug jug dish pot can bowl kettle saucepan stewpan tin cup glass ladle skillet pipkin saucer porringer vessel cask tub crock copper demijohn stewpot boiler'.split(
     ' ',
   ),
 )

@@ -129,7 +129,7 @@ export function tellLine(worked: Worked, telling: Telling): Told {
   if (!kernel) return tellAfresh(worked, telling)
   const alike = telling.told.get(kernel) ?? new Map<string, Told>()
   telling.told.set(kernel, alike)
-  const much = `${found.kind}|${base}|${reading.amount?.low}|${reading.amount?.high}`
+  const much = `${found.kind}|${base}|${reading.amount?.low}|${reading.amount?.high}|${worked.per}`
   const told = alike.get(much) ?? tellAfresh(worked, telling)
   alike.set(much, told)
   const { start, end, phrase } = found

@@ -3,14 +3,16 @@ import { badOption, PottleError } from '../error.js'
 import type { Found, ReceiptReading } from '../reading/index.js'
 import type { Workshop } from './chosen.js'
 import { findOpen, type Open, workOpen } from './open.js'
+import { type Rated, rated } from './rates.js'
 import { type Earlier, type Settled, separate, settle } from './references.js'
 import type { SheetThing } from './sheet.js'
 import { type Met, type Worked, workLine } from './worked.js'
 
 /** What the lines of a sheet are made of, in the order of the text: stated measures, and quantities left open. */
-function statements(text: string, reading: ReceiptReading): readonly { readonly found: Found; readonly open?: Open }[] {
-  const stated = reading.measures.filter(({ kind }) => kind !== 'vague').flatMap((found) => separate(found).map((one) => ({ found: one })))
-  const open = findOpen(text, reading).map((one) => ({ found: one.found, open: one }))
+function statements(text: string, reading: ReceiptReading): readonly (Rated & { readonly open?: Open })[] {
+  const sure = reading.measures.filter(({ kind }) => kind !== 'vague')
+  const stated = rated(text, sure).flatMap(({ found, per }) => separate(found).map((one) => ({ found: one, per })))
+  const open = findOpen(text, reading).map((one) => ({ found: one.found, per: null, open: one }))
   return [...stated, ...open].sort((a, b) => a.found.start - b.found.start)
 }
 
@@ -34,9 +36,10 @@ export function workLines(text: string, reading: ReceiptReading, shop: Workshop)
   const earlier: Earlier = new Map()
   const lines: Worked[] = []
   const met: Met = new Map()
-  for (const { found, open } of statements(text, reading)) {
+  for (const { found, per, open } of statements(text, reading)) {
     const number = lines.length + 1
-    lines.push(open ? workOpen(open, number, lines, shop, met) : workLine(found, settled(found, earlier), number, shop, met))
+    const line = open ? workOpen(open, number, lines, shop, met) : workLine(found, settled(found, earlier), number, shop, met)
+    lines.push({ ...line, per })
   }
   const beyond = [...shop.fixed.lines.keys()].find((number) => number > lines.length)
   if (beyond !== undefined)

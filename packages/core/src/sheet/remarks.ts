@@ -51,6 +51,6 @@ function roundingNote(working: Working | null, value: Value | null, worked: Work
 export function noteOf(worked: Worked, { value, working, senses }: Figures, factor: number): string | null {
   const problem = worked.problem ? `Not worked out: ${worked.problem}.` : undefined
   const estimate = worked.estimate ? 'An estimate: the receipt leaves it open, and it follows from the rest.' : undefined
-  const notes = [problem, estimate, choiceNote(senses, factor), eggNote(working, worked), roundingNote(working, value, worked)]
+  const notes = [problem, worked.per, estimate, choiceNote(senses, factor), eggNote(working, worked), roundingNote(working, value, worked)]
   return notes.filter(Boolean).join(' ') || null
 }

@@ -18,13 +18,14 @@ function counted(lines: readonly Worked[]): ReadonlyMap<Kernel, number> {
  * @returns null where no line can be told in it
  */
 export function totalOf(lines: readonly Worked[], of: 'mass' | 'volume' | 'room', coverage: number): Omit<Total, 'sources'> | null {
-  const told = lines.filter(({ kernel }) => kernel?.[of])
+  // What is not named is a dose, a vessel or what is left of something, as often as it goes in.
+  const told = lines.filter(({ kernel, reading }) => kernel?.[of] && reading.thing !== null)
   if (told.length === 0) return null
   const sums = [...counted(told)].map(([kernel, count]) => ({
     ...(kernel.choice ? { choice: kernel.choice } : {}),
     options: kernel[of]!.map(({ id, weight, value }) => ({ id, weight, value: times(value, count) })),
   }))
-  const without = lines.filter(({ kernel }) => !kernel?.[of]).map(({ number }) => number)
+  const without = lines.filter((line) => !told.includes(line)).map(({ number }) => number)
   return { ...toValue(of === 'mass' ? 'mass' : 'volume', jointBand(sums, coverage)), without }
 }
 

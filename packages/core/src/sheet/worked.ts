@@ -19,6 +19,8 @@ export interface Worked {
   /** Worked out from the rest, since the receipt leaves it open. */
   readonly estimate: boolean
   readonly problem: string | null
+  /** What is said of a line that was told for each of something. */
+  readonly per?: string | null
   /** Names of the fixes that ruled here. */
   readonly fixes: readonly string[]
 }
