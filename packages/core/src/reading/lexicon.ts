@@ -172,8 +172,7 @@ export class Lexicon {
       for (const name of names) formsOf.set(name, nameParts(name))
     }
     for (const { label, names } of rows)
-      for (const name of [label, ...names])
-        if (name.includes(' ')) for (const form of formsOf.get(name)!) wholes.set(form, [...(wholes.get(form) ?? []), label])
+      for (const name of [label, ...names]) if (name.includes(' ')) for (const form of formsOf.get(name)!) within(wholes, form).push(label)
     for (const label of labels) for (const form of formsOf.get(label)!) this.#own(form)
     for (const { label, names } of rows) {
       const own = formsOf.get(label)!
@@ -235,6 +234,15 @@ const leadOf = { measure: Leads.Measure, length: Leads.Length, object: Leads.Obj
 function kindOf(row: NameRow): keyof typeof leadOf {
   if (!('class' in row)) return 'thing'
   return row.class === 'length' || row.class === 'object' || row.class === 'coin' ? row.class : 'measure'
+}
+
+/** The list that a key has in an index, which is a new one at first. */
+function within(index: Map<string, string[]>, key: string): string[] {
+  const known = index.get(key)
+  if (known) return known
+  const list: string[] = []
+  index.set(key, list)
+  return list
 }
 
 /** Whether a word is no mere spelling of another inside longer names: the wyne of *whyte wyne* is wine, the flower of *cauliflower* no flour. */
