@@ -157,6 +157,7 @@ const harmlessReceipts: readonly (readonly [text: string, caution: string])[] = 
   ['Drink it with a cup of coffee and rusks.', 'rue'],
   ['Take butter the size of a pullet’s egg, and barm as big as two small eggs.', 'egg-dishes'],
   ['An egg-spoonful of mustard, and brandy as much as an egg-shell holds.', 'egg-dishes'],
+  ['Make a brine that will bear an egg.', 'egg-dishes'],
   ['Make it up in balls the size of a kidney bean.', 'kidney-beans'],
   ['Beat six eggs with a glass of sack, and bake it in tins.', 'raw-egg'],
   ['Beat six eggs with a glass of sack, and bake it in tins.', 'preserving'],

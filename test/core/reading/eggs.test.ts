@@ -41,6 +41,7 @@ test.each<[string, [number, number, number]]>([
   ['half a dozen new-laid eggs', [6, 0, 0]],
   ['eggs, 5', [5, 0, 0]],
   ['yolkes of egges xx', [0, 20, 0]],
+  ['the yolckes of three egges', [0, 3, 0]],
   ['half a score of eggs, the whites of half', [5, 5, 0]],
   ['whites of eyren, iiij', [0, 0, 4]],
   ['yolks four eggs', [0, 4, 0]],

@@ -98,6 +98,7 @@ describe('weights, vessels, spoons and hands', () => {
     ['sugar equal in weight to the apples', 1, 'equal-weight', 'sugar', { reference: { thing: 'apple' } }],
     ['the weight of a nutmeg in cloves', 1, 'weight of a nutmeg', 'clove'],
     ['half a pint of sack, wanting two spoonfuls', 0.5, 'pint', 'sack', { qualifier: 'scant' }],
+    ['two handfuls of borage floures', 2, 'handful', 'borage flower'],
     ['a bushel of flour, wanting a quart', 31 / 32, 'bushel', 'flour'],
     ['of butter half a pound', 0.5, 'pound', 'butter'],
     ['a piece of beef weighing about ten pounds', 10, 'pound', 'beef', { qualifier: 'about' }],

@@ -34,6 +34,11 @@ describe('a number word that meant more than it says', () => {
     expect(herrings[0]).toMatchObject({ quantity: 'count', exact: '1.32' })
   })
 
+  test('keeps the word that makes the things small', () => {
+    const [large, small] = [null, 'small'].map((qualifier) => bestOf(answer(tale, { ...hundred, thing: 'onion', qualifier }, 1700)))
+    expect(small!).toBeLessThan(large! * 0.9)
+  })
+
   // Nicholson 1912 ch. VIII: of goods that are weighed a hundred is a hundredweight, of 112 pounds.
   test('is a weight of goods that are weighed', () => {
     const raisins = answer(tale, { ...hundred, thing: 'raisin' }, 1700)

@@ -36,6 +36,22 @@ describe('what is told for each of something', () => {
     ])
   })
 
+  test('goes by what is as heavy as another too', () => {
+    expect(asked('Take four pounds of apricots and their weight in sugar, and to every pound of sugar half a pint of water.').at(-1)).toBe(
+      '2 pint water',
+    )
+  })
+
+  test('of what is made on the way adds nothing to the batch, and says so', () => {
+    const { lines, totals } = workSheet(
+      'Boil six pounds of quinces in a gallon of water. To each quart of the jelly put a pound of sugar.',
+      { year: 1700 },
+    )
+    expect(lines.map(({ thing }) => thing)).toEqual(['quince', 'water', 'jelly', 'sugar'])
+    expect(lines[2]?.note).toContain('does not say how much there is')
+    expect(totals.mass?.without).toEqual([3])
+  })
+
   test('says in its note how many times it was taken', () => {
     const [, honey] = workSheet('Take eight gallons of water, and to every gallon of water three pounds of honey.', { year: 1669 }).lines
     expect(honey?.note).toContain('Told for “every gallon of water”, and so taken 8 times.')

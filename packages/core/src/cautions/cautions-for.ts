@@ -44,13 +44,18 @@ const spokenDeeds = once(() => new Keys([...keyed().flatMap(({ deeds }) => deeds
 const sizes = new Set(['size', 'bigness', 'greatness', 'largeness', 'magnitude', 'big', 'large', 'great'])
 const numbers = new Set(['a', 'an', 'the', 'half', 'two', 'three', 'small', 'large', 'good'])
 
+/** A brine that will bear an egg has none in it. */
+const bearing = new Set(['bear', 'beare', 'bears', 'float', 'floats', 'swim'])
+
 /** The words of a text without what it only likens to: no egg goes in with *butter the size of an egg*. */
 function withoutLikenings(words: readonly string[]): readonly string[] {
   const kept: string[] = []
   for (let at = 0; at < words.length; at++) {
     kept.push(words[at]!)
-    if (!sizes.has(words[at]!) || (words[at + 1] !== 'of' && words[at + 1] !== 'as')) continue
-    let object = at + 2
+    const likens = sizes.has(words[at]!) && (words[at + 1] === 'of' || words[at + 1] === 'as')
+    const bears = bearing.has(words[at]!) && numbers.has(words[at + 1] ?? '')
+    if (!likens && !bears) continue
+    let object = likens ? at + 2 : at + 1
     while (numbers.has(words[object] ?? '')) object++
     at = Math.max(at, nouns().endAt(words, object) - 1)
   }

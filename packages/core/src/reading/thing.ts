@@ -68,11 +68,9 @@ export function pastDescribing(line: Line, start: number): number {
 
 const flower: ThingWordRow = /* @__PURE__ */ things.find((row) => row.id === 'flower')!
 
-/** *flower* is how flour was spelled, but *flowers* are flowers. */
-function flowersAt(line: Line, found: Named<ThingWordRow>): ThingWordRow {
-  if (found.row.id !== 'flour' || line.at(found.end - 1) !== the.flower || line.text[line.end(found.end - 1) - 1] !== 's') return found.row
-  return flower
-}
+/** *flower* is how flour was spelled, and *floures* how flowers were: there is no more than one flour. */
+const flowersAt = (line: Line, { row, end }: Named<ThingWordRow>): ThingWordRow =>
+  row.id === 'flour' && line.text[line.end(end - 1) - 1] === 's' ? flower : row
 
 /** The longest name at a token; where its last word begins another, that one: *stale ale barm* is barm. */
 function nameFrom(line: Line, at: number): Named<ThingWordRow> | null {

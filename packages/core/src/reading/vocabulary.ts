@@ -7,7 +7,6 @@ export const lexicon: Lexicon = /* @__PURE__ */ new Lexicon()
 const names = [
   'a',
   'any',
-  'flower',
   'all',
   'and',
   'as',

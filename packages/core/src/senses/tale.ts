@@ -1,6 +1,7 @@
 /** Things counted by a number word that meant more than it says: a hundred of oranges, by the long hundred, is 120, and of raisins a weight. */
 import { times } from '../bands/index.js'
 import { piece } from './piece.js'
+import { qualify } from './qualifier.js'
 import type { Question, Sense, SenseKind } from './sense.js'
 import { tally } from './tally.js'
 import { saysPlainly, type Told, taleOf, toldBy, weighedBy } from './told.js'
@@ -36,7 +37,9 @@ export const tale: SenseKind = {
     const weighed = weighedBy(question)
     if (weighed.length > 0) return weighed
     const plain = atItsFace(question)
-    const senses = (piece.answers(plain) ? piece : tally).senses(plain)
+    const senses = piece.answers(plain)
+      ? piece.senses(plain).map((sense) => qualify(sense, plain.reading.qualifier, piece.name))
+      : tally.senses(plain)
     const tales = toldBy(question)
     return saysPlainly(tales) ? senses : tales.flatMap((one) => senses.map((sense) => told(sense, one)))
   },

@@ -6,6 +6,8 @@ import { findGood } from '../tables/index.js'
 export interface Rated {
   readonly found: Found
   readonly per: string | null
+  /** It is made of what went before, and how much of it there is the receipt does not say. */
+  readonly made?: boolean
 }
 
 interface Rate {
@@ -28,13 +30,23 @@ function isRate(text: string, { kind, each, things, amount, phrase, start }: Fou
 const isOf = (thing: string | null, other: string | null): boolean =>
   other !== null && thing !== null && (other === thing || (findGood(other)?.classes.includes(thing) ?? false))
 
+/** What a statement measures: its own words, or as much as what it is likened to. */
+function measuredAs({ kind, measure, amount, reference }: Found): { readonly measure: string; readonly amount: Range } | null {
+  if (amount === null) return null
+  if (kind === 'measured') return { measure: measure ?? '', amount }
+  const liken = measure === 'equal-weight' || measure === 'as-much'
+  if (!liken || reference?.kind !== 'measured' || !reference.amount) return null
+  const { low, high } = reference.amount
+  return { measure: reference.measure ?? '', amount: { low: low * amount.low, high: high * amount.high } }
+}
+
 /** How many times what the rate is told for was asked for before; null where no amount of it was. */
 function timesOf(rate: Found, earlier: readonly Rated[]): Range | null {
   for (let i = earlier.length - 1; i >= 0; i--) {
-    const { kind, amount, measure, thing } = earlier[i]!.found
-    if (kind !== 'measured' || amount === null || !isOf(rate.thing, thing)) continue
-    const ratio = ratioOfMeasures(measure ?? '', rate.measure ?? '')
-    if (ratio > 0) return { low: (amount.low * ratio) / rate.amount!.high, high: (amount.high * ratio) / rate.amount!.low }
+    const known = isOf(rate.thing, earlier[i]!.found.thing) ? measuredAs(earlier[i]!.found) : null
+    const ratio = known === null ? 0 : ratioOfMeasures(known.measure, rate.measure ?? '')
+    if (known !== null && ratio > 0)
+      return { low: (known.amount.low * ratio) / rate.amount!.high, high: (known.amount.high * ratio) / rate.amount!.low }
   }
   return null
 }
@@ -48,6 +60,8 @@ function saidOf(words: string, { low, high }: Range): string {
   const times = low === high ? digits(low) : `${digits(low)} to ${digits(high)}`
   return `Told for “${words}”, and so taken ${times} times.`
 }
+
+const unsaid = 'What goes with it is told for so much, and the receipt does not say how much there is.'
 
 function multiplied(found: Found, { by, per }: Rate): Rated {
   const { amount, eggs, reference } = found
@@ -68,14 +82,16 @@ export function rated(text: string, measures: readonly Found[]): readonly Rated[
   for (const found of measures) {
     const between = text.slice(end, found.start)
     if (!goesOn(between)) rate = null
-    const by = isRate(text, found) ? timesOf(found, told) : null
+    const isOne = isRate(text, found)
+    const by = isOne ? timesOf(found, told) : null
     if (by !== null) {
       const last = told.at(-1)
       const next: Rate = { by, per: saidOf(found.phrase, by) }
       const behind = joins.test(between) && last !== undefined
       if (behind) told[told.length - 1] = multiplied(last.found, next)
       rate = behind ? null : next
-    } else told.push(rate === null ? { found, per: null } : multiplied(found, rate))
+    } else if (isOne && told.length > 0) told.push({ found, per: unsaid, made: true })
+    else told.push(rate === null ? { found, per: null } : multiplied(found, rate))
     end = found.end
   }
   return told

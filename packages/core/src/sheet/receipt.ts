@@ -11,7 +11,7 @@ import { type Met, type Worked, workLine } from './worked.js'
 /** What the lines of a sheet are made of, in the order of the text: stated measures, and quantities left open. */
 function statements(text: string, reading: ReceiptReading): readonly (Rated & { readonly open?: Open })[] {
   const sure = reading.measures.filter(({ kind }) => kind !== 'vague')
-  const stated = rated(text, sure).flatMap(({ found, per }) => separate(found).map((one) => ({ found: one, per })))
+  const stated = rated(text, sure).flatMap(({ found, ...rate }) => separate(found).map((one) => ({ ...rate, found: one })))
   const open = findOpen(text, reading).map((one) => ({ found: one.found, per: null, open: one }))
   return [...stated, ...open].sort((a, b) => a.found.start - b.found.start)
 }
@@ -36,10 +36,10 @@ export function workLines(text: string, reading: ReceiptReading, shop: Workshop)
   const earlier: Earlier = new Map()
   const lines: Worked[] = []
   const met: Met = new Map()
-  for (const { found, per, open } of statements(text, reading)) {
+  for (const { found, per, made, open } of statements(text, reading)) {
     const number = lines.length + 1
     const line = open ? workOpen(open, number, lines, shop, met) : workLine(found, settled(found, earlier), number, shop, met)
-    lines.push({ ...line, per })
+    lines.push({ ...line, per, ...(made && { made }) })
   }
   const beyond = [...shop.fixed.lines.keys()].find((number) => number > lines.length)
   if (beyond !== undefined)

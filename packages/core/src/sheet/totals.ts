@@ -19,7 +19,7 @@ function counted(lines: readonly Worked[]): ReadonlyMap<Kernel, number> {
  */
 export function totalOf(lines: readonly Worked[], of: 'mass' | 'volume' | 'room', coverage: number): Omit<Total, 'sources'> | null {
   // What is not named is a dose, a vessel or what is left of something, as often as it goes in.
-  const told = lines.filter(({ kernel, reading }) => kernel?.[of] && reading.thing !== null)
+  const told = lines.filter(({ kernel, reading, made }) => kernel?.[of] && reading.thing !== null && !made)
   if (told.length === 0) return null
   const sums = [...counted(told)].map(([kernel, count]) => ({
     ...(kernel.choice ? { choice: kernel.choice } : {}),

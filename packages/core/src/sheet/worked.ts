@@ -21,6 +21,8 @@ export interface Worked {
   readonly problem: string | null
   /** What is said of a line that was told for each of something. */
   readonly per?: string | null
+  /** It is made of what went before, so that it adds nothing to the batch. */
+  readonly made?: boolean
   /** Names of the fixes that ruled here. */
   readonly fixes: readonly string[]
 }
