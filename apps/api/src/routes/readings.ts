@@ -3,43 +3,27 @@ import * as z from 'zod'
 import { ReadingRequest, ReceiptReading } from '../contract/index.js'
 import { route } from '../http/route.js'
 
-function found({
-  start,
-  end,
-  phrase,
-  kind,
-  amount,
-  measure,
-  thing,
-  qualifier,
-  eggs,
-  part,
-  portions,
-  things,
-  each,
-  standard,
-  tale,
-  contradiction,
-}: Found) {
-  return {
-    start,
-    end,
-    phrase,
-    kind,
-    amount,
-    measure,
-    thing,
-    qualifier,
-    eggs,
-    ...(part === undefined ? {} : { part }),
-    ...(portions === undefined ? {} : { portions: [...portions] }),
-    ...(things === undefined ? {} : { things: [...things] }),
-    ...(each === undefined ? {} : { each }),
-    ...(standard === undefined ? {} : { standard }),
-    ...(tale === undefined ? {} : { tale }),
-    ...(contradiction === undefined ? {} : { contradiction }),
-  }
-}
+/** What is told of each, in this order. */
+const told = [
+  'start',
+  'end',
+  'phrase',
+  'kind',
+  'amount',
+  'measure',
+  'thing',
+  'qualifier',
+  'eggs',
+  'part',
+  'portions',
+  'things',
+  'each',
+  'standard',
+  'tale',
+  'contradiction',
+] as const satisfies readonly (keyof Found)[]
+
+const found = (one: Found): object => Object.fromEntries(told.flatMap((name) => (one[name] === undefined ? [] : [[name, one[name]]])))
 
 /** `POST /v1/readings` with `{"text": "Take a pint of cream", "year": 1690}` */
 export const readingsRoute = route({
