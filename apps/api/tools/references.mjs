@@ -48,6 +48,6 @@ export function referencesModule(sources, dataset) {
     const own = setIn(template, answer(dataset)).replace(unknown.title, '{title}').replace(unknown.address, '{address}')
     return [style, { answer: own, references: Object.fromEntries(records.map((record) => [record.id, setIn(template, plain(record))])) }]
   })
-  const type = 'Readonly<Record<string, { readonly answer: string; readonly references: Readonly<Record<string, string>> }>>'
-  return `export const references: ${type} = ${JSON.stringify(Object.fromEntries(styles), null, 1)}\n`
+  // As text: a server that nobody asks for a page need not make anything of it.
+  return `export const references: string = ${JSON.stringify(JSON.stringify(Object.fromEntries(styles)))}\n`
 }
