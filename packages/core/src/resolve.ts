@@ -12,7 +12,7 @@ interface Remembered {
 
 const remembered = new Map<string, Remembered>()
 let answersRemembered = 0
-const mostRemembered = 20_000
+const mostRemembered = 10_000
 
 /** Eggs are counted in the value itself, so their number belongs to the question. */
 function eggsSaid({ eggs, amount, thing }: Reading): string {
