@@ -1,6 +1,6 @@
 /**
- * Cold start: from the start of a process until its first answer, beside a bare Hono server, in the same run. Ours is what `npm start` runs, and its
- * first answer is a conversion.
+ * Cold start: from the start of a process until its first answer, beside a bare Hono server, in the same run. Ours is started as it is deployed,
+ * and its first answer is a conversion.
  */
 import { fork } from 'node:child_process'
 import { fileURLToPath } from 'node:url'
@@ -17,7 +17,7 @@ const teller = `data:text/javascript,${encodeURIComponent(
 const bare = { file: path('./served.mjs'), args: ['bare'], ask: '/' }
 const pottle = { file: path('../../apps/api/dist/bundle/main.js'), args: [], ask: '/v1/convert?phrase=a+pottle+of+cream&year=1690' }
 
-/** The port of a server: told by a message, or in its greeting. */
+/** The port of a server: told by a message, or in its log. */
 function portOf(child) {
   return new Promise((resolve, reject) => {
     let said = ''
@@ -25,7 +25,7 @@ function portOf(child) {
     child.once('exit', (code) => reject(new Error(`the server ended with ${code}`)))
     child.stdout.on('data', (chunk) => {
       said += chunk
-      const [, port] = /Listening on http:\/\/[^:]+:(\d+)/.exec(said) ?? []
+      const [, port] = /"listening":"http:\/\/[^:]+:(\d+)"/.exec(said) ?? []
       if (port) resolve(port)
     })
   })
@@ -33,7 +33,7 @@ function portOf(child) {
 
 async function start({ file, args, ask }) {
   const began = performance.now()
-  const child = fork(file, args, { execArgv: ['--import', teller], env: { ...process.env, PORT: '0' }, silent: true })
+  const child = fork(file, args, { execArgv: ['--import', teller], env: { ...process.env, PORT: '0', LOG: 'json' }, silent: true })
   const reply = await fetch(`http://127.0.0.1:${await portOf(child)}${ask}`)
   await reply.arrayBuffer()
   const clock = performance.now() - began
