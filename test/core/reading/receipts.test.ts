@@ -185,6 +185,7 @@ describe('lists', () => {
     ['Figs a pound, raisins of the sun stoned a pound, mace an ounce bruised.', ['1 pound fig', '1 pound raisin', '1 ounce mace']],
     ['Suet, currants and crumbs, each 8 oz.', ['8 ounce suet']],
     ['2 lb flour\n1 pint milk\n3 eggs', ['2 pound flour', '1 pint milk', '3 none egg']],
+    ['A quart of creme and yolkes of eyroun xij; a pound of butter and eggs.', ['1 quart cream', '12 none egg', '1 pound butter']],
     ['Take of egges vj and swynge hem, of suger a pound, and of butter half a pound.', ['6 none egg', '1 pound sugar', '0.5 pound butter']],
     [
       'Yolks of eggs xx and half a pound of sugar; nutmeg, ½ grated; lemons, 2, and sack.',
@@ -245,6 +246,8 @@ describe('numbers that measure no ingredient', () => {
     'He came in the year 1672.',
     'To make three gallons of orange wine.',
     'Boil a half-pound pudding an hour.',
+    'See Vol. ii. p. 145, Plate II. fig. 3.',
+    'Quarter the apples, and score the meat.',
     'Tun it up in a ten gallon vessel.',
     'Enough for a moderate man, or a man of sixty.',
   ])('%s', (text) => {

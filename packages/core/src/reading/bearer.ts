@@ -18,9 +18,15 @@ export interface Bearer {
 /** What a receipt makes and then cuts up: *a sheet of paste* is a step, not an ingredient. */
 const madeHere = new Set(['paste', 'dough', 'batter'])
 
+/** *Peruvian bark, in fine powder, one ounce*. */
+export const isInPowder = (line: Line, at: number): boolean =>
+  (line.at(at) === the.in && (line.at(at + 1).text === 'powder' || line.at(at + 2).text === 'powder')) ||
+  (line.at(at).text === 'powder' && (line.at(at - 1) === the.in || line.at(at - 2) === the.in))
+
 /** Commas and words such as *of each of these* between a thing and its amount. */
 const isBetween = (line: Line, at: number): boolean =>
   line.at(at) === mark.comma ||
+  isInPowder(line, at) ||
   line.at(at) === the.of ||
   (line.at(at) === the.and && line.is(at - 1, Role.Describing) && line.is(at + 1, Role.Describing)) ||
   line.at(at) === the.both ||

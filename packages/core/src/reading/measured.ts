@@ -87,12 +87,15 @@ function isMeasure(context: Context, { unit, end }: Stated, amount: Amount): boo
   if (unit.needs === 'full') return line.at(end - 1) === the.full
   if (next === the.of) return !line.is(end + 1, Role.Determiner) || line.at(end + 1) === the.the
   // "cayenne, two cloves": the cloves are themselves the thing.
-  if (line.at(end - 1).thing?.count === 'each') return false
+  if (line.at(end - 1).thing?.count === 'each' || (end === line.length && isThing(line, end - 1))) return false
   if (next === the.each || line.at(end - 1) === the.full) return true
   if (context.phrase && end === line.length && unit.class !== 'vague') return !amount.article || isFull(line, end - 1)
   if (amount.article) return false
   return ((next.roles & Role.Mark) !== 0 && standsBehind(context, amount)) || thingAt(line, end, false) !== null
 }
+
+/** *twelve rolls* are bread, and rolls of nothing. */
+const isThing = (line: Line, at: number): boolean => line.at(at).thing !== null && line.at(at).measure?.class === 'piece'
 
 /** Whether a word says that it is a measure of what fills it: *a tumblerful*. */
 const isFull = (line: Line, at: number): boolean => /ful/i.test(line.text.slice(line.start(at), line.end(at)))

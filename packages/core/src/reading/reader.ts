@@ -1,6 +1,7 @@
 import { alikeAt, weightGoesOnAt, weightOfAt } from './alike.js'
 import { type Amount, amountAt } from './amount.js'
 import { asMuchAt } from './as-much.js'
+import { isInPowder } from './bearer.js'
 import { countBehind, countedAt, isExample } from './counted.js'
 import { type EggsFound, eggsAt } from './eggs.js'
 import { heapBehind } from './heap.js'
@@ -118,6 +119,7 @@ function nameLoose(context: Context, found: Findings, at: number): number {
   if (!context.line.is(at, Role.Named)) return at + 1
   const thing = thingAt(context.line, at, false)
   if (thing === null || thing.start !== at || thing.row?.count === 'dish') return at + 1
+  if (isInPowder(context.line, thing.end - 1)) return thing.end
   // "as big as a pigeon": no pigeon goes in.
   if (context.line.is(at - 1, Role.Article) && isExample(context.line, at - 1, true)) return thing.end
   if (context.loose.length > 40) settleLoose(context, found)

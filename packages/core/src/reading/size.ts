@@ -46,7 +46,9 @@ export function objectAt(line: Line, start: number): { noun: string; count: numb
 }
 
 function bareObjectAt(line: Line, at: number): { noun: string; count: number; end: number } | null {
-  const found = longestName(line, at, 'coin') ?? longestName(line, at, 'object')
+  let object = at
+  while (object < at + 2 && line.is(object, Role.Describing) && longestName(line, object, 'object') === null) object++
+  const found = longestName(line, object, 'coin') ?? longestName(line, object, 'object')
   return found === null ? null : { noun: found.row.label, count: 1, end: found.end }
 }
 

@@ -72,11 +72,23 @@ export function wantingBehind(line: Line, at: number, unit: MeasureWordRow): Wan
   return wanting !== null && line.at(wanting.end) !== the.of ? wanting : null
 }
 
+/** *wanting a quarter of an ounce*: the part is of that. */
+const isWhole = (line: Line, at: number): boolean => line.is(at, Role.Article | Role.Cardinal) && line.at(at + 1).measure !== null
+
 /** *a pound wanting two ounces*, *a pint all but a gill*: what is taken off again, in the larger measure. */
 function wantingAt(line: Line, at: number, unit: MeasureWordRow): Wanting | null {
   const but = line.at(at) === the.all && line.at(at + 1) === the.but
   if (!but && !lacking.has(line.at(at).text)) return null
-  const amount = amountAt(line, but || line.at(at + 1) === the.by ? at + 2 : at + 1)
+  const first = but || line.at(at + 1) === the.by ? at + 2 : at + 1
+  // "six pounds, wanting a quarter, of cherries": a quarter of one.
+  const part = line.is(first, Role.Article) ? first + 1 : first
+  if (
+    line.is(part, Role.Part | Role.Half) &&
+    (line.at(part + 1) === the.of || line.is(part + 1, Role.Mark)) &&
+    line.at(part + 2).measure === null
+  )
+    return isWhole(line, part + 2) ? null : { low: line.value(part), high: line.value(part), end: part + 1 }
+  const amount = amountAt(line, first)
   const smaller = amount === null ? null : unitAt(line, amount.end)
   if (amount === null || smaller === null) return null
   // "half a pint, wanting two spoonfuls": no table binds them together, but the pint is scant.
@@ -125,8 +137,10 @@ function rangeOfMeasures(line: Line, at: number, unit: MeasureWordRow, from: boo
     const closed = parted > at && line.at(end) === mark.comma && line.at(end + 1) === the.of
     return { high: (second.high + (added?.value ?? 0)) * share, end: closed ? end + 1 : end }
   }
-  if (parted > at) return null
   if (second.article || joint !== the.or) return null
+  // "six spoonfuls, or eight, of white wine"
+  if (parted > at)
+    return line.at(second.end) === mark.comma && line.at(second.end + 1) === the.of ? { high: second.high, end: second.end + 1 } : null
   return line.at(second.end) === the.of || thingAt(line, second.end, false) === null ? { high: second.high, end: second.end } : null
 }
 

@@ -79,10 +79,13 @@ function nameFrom(line: Line, at: number): Named<ThingWordRow> | null {
   return next !== null && next.end > first!.end ? next : first
 }
 
+/** *fig. 3* is a picture. */
+const isNumbered = (line: Line, at: number): boolean => line.text[line.end(at)] === '.' && line.short(at) && line.is(at + 1, Role.Cardinal)
+
 /** A noun and the nouns before it that say of what kind: *beef suet*, *almond macaroons*, *syrup of violets*. */
 function nounAt(line: Line, at: number, start: number, depth: number): Thing | null {
   const first = nameFrom(line, at)
-  if (first === null) return null
+  if (first === null || isNumbered(line, at)) return null
   if (shapes.has(first.row.id) && depth < deepest) {
     const stuff = nounAt(line, first.end, start, depth + 1)
     if (stuff !== null) return stuff
@@ -156,6 +159,9 @@ export function thingAt(line: Line, start: number, open: boolean, depth: number 
   return nounAt(line, at, start, depth) ?? (open ? unknownAt(line, at, start) : null)
 }
 
+/** What is told by number, and shares no weight or measure. */
+const ofEggs = new Set(['egg', 'yolk-of-egg', 'egg-white'])
+
 /** Whether one of two things is poured and the other not: no pint is of *vinegar and ginger*. Honey goes with either. */
 function pourApart(one: string, other: string): boolean {
   const [first, second] = [findGood(one)?.classes, findGood(other)?.classes]
@@ -176,7 +182,7 @@ export function sharedThings(line: Line, first: Thing, list: boolean): Thing {
     if (list && line.at(at) === mark.comma) at++
     if (line.at(at) === the.and) at++
     const next = at === end ? null : thingAt(line, at, false)
-    if (next === null || (!list && pourApart(first.name, next.name))) break
+    if (next === null || (!list && (pourApart(first.name, next.name) || ofEggs.has(next.row?.id ?? '')))) break
     names.push(next.name)
     end = next.end
   }

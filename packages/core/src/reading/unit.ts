@@ -16,10 +16,17 @@ const isPerson = (line: Line, at: number): boolean =>
   line.at(at).text === 'man' &&
   !(line.text[line.end(at)] === '.' && (line.is(at + 1, Role.Cardinal | Role.Half) || line.at(at + 1) === the.of))
 
+/** *vol. ii. p. 145* names a page. */
+const isPage = (line: Line, at: number): boolean =>
+  line.end(at) === line.start(at) + 1 &&
+  line.at(at).measure?.class === 'hand' &&
+  line.is(at - 1, Role.Cardinal) &&
+  line.is(at + 1, Role.Cardinal)
+
 /** The measure at a token, unless a longer name of a thing starts there: *a pound cake* is no pound. */
 export function unitAt(line: Line, at: number): Named<MeasureWordRow> | null {
   const unit = longestName(line, at, 'measure')
-  if (unit === null || isPerson(line, at)) return null
+  if (unit === null || isPerson(line, at) || isPage(line, at)) return null
   const thing = longestName(line, at, 'thing')
   if (thing === null) return unit
   // "a quarter of beef" is a joint, "a quarter of flour" eight bushels.

@@ -93,7 +93,10 @@ function partAt(line: Line, at: number, share: number): Value | null {
     return counted(value, end)
   if (end === at + 1 && line.at(end) === the.and && line.is(end + 1, Role.Half) && line.at(end + 2) === the.of)
     return counted(value * (1 + line.value(end + 1)), pastOfArticle(line, end + 2))
-  if (end > at + 1 || line.at(at + 1).measure !== null || line.at(at + 1) === the.the) return counted(value, end)
+  // "quarter the apples" is done to them, unless a number stands before.
+  const ofThe = line.at(at + 1) === the.the && line.is(at - 1, Role.Article | Role.Cardinal | Role.Half)
+  const likens = line.at(at + 1) === the.the && line.is(at + 2, Role.Quantity | Role.Weight | Role.Size)
+  if (end > at + 1 || line.at(at + 1).measure !== null || ofThe || likens) return counted(value, end)
   const { measure } = line.at(at + 2)
   const ofWhole = line.at(at + 1) === the.of && (line.is(at + 2, Role.Determiner) || (measure !== null && measure.class !== 'piece'))
   return ofWhole ? counted(value, at + 2) : null
@@ -199,6 +202,9 @@ export function valueAt(line: Line, at: number): Value | null {
   if (line.is(next, Role.Collective) && line.at(next + 1) !== the.weight) return collectiveAt(line, next, 1)
   const settled = settledHundredAt(line, next, 1)
   if (settled !== null) return settled
+  // "a baker's dozen"
+  if (/^bakers?$/.test(line.at(next).text) && line.at(next + 1).text === 'dozen')
+    return counted(line.value(next + 1) + 1, pastOf(line, next + 2))
   if (line.is(next, Role.Part)) {
     const part = partAt(line, next, 1)
     if (part !== null) return part
