@@ -163,6 +163,15 @@ describe('words that lean on earlier words', () => {
 describe('parts of things', () => {
   const parts = (text: string) => readReceipt(text).measures.map(({ amount, part, thing }) => `${amount!.low} ${part ?? ''} ${thing}`)
 
+  test('are shared by the fruit that stands beside', () => {
+    expect(parts('Put in the juice of one lemon and two oranges, and the rind of a lemon and six cloves.')).toEqual([
+      '1 juice lemon',
+      '2 juice orange',
+      '1 rind lemon',
+      '6  clove',
+    ])
+  })
+
   test('that go without saying are parts of what was counted before', () => {
     expect(
       parts('Squeeze in the juice of four lemons, and put in the rinds of but two; add the peel of an orange and the juice of three.'),
@@ -246,6 +255,7 @@ describe('numbers that measure no ingredient', () => {
     'He came in the year 1672.',
     'To make three gallons of orange wine.',
     'Boil a half-pound pudding an hour.',
+    'Make it up to the quantity of a penny loaf.',
     'See Vol. ii. p. 145, Plate II. fig. 3.',
     'Quarter the apples, and score the meat.',
     'Tun it up in a ten gallon vessel.',

@@ -74,7 +74,9 @@ export const phraseFields = {
   to: z
     .string()
     .optional()
-    .describe('A modern unit, such as `g` or `cup-us`: `text` is then in it, and `modern` has it alone; or `mass` or `volume`, which `value` is then of.')
+    .describe(
+      'A modern unit, such as `g` or `cup-us`: `text` is then in it, and `modern` has it alone; or `mass` or `volume`, which `value` is then of.',
+    )
     .meta({ examples: ['g'] }),
   standard: z
     .string()

@@ -2,7 +2,7 @@ import type { Amount } from './amount.js'
 import type { Line } from './line.js'
 import type { Stated } from './stated.js'
 import type { Context } from './statement.js'
-import { isEntryEnd, pastDescribing, sharedThings, type Thing, thingAt, unknownBefore } from './thing.js'
+import { isEntryEnd, pastDescribing, sharedThings, type Thing, thingAt, unknownBefore, withParts } from './thing.js'
 import { isEmptyVessel } from './unit.js'
 import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
@@ -68,7 +68,7 @@ export function bearerOf(context: Context, stated: Stated, amount: Amount): Bear
     if (stated.unit.class === 'piece' && madeHere.has(behind.name)) return null
     // "a half-pound pudding" is a pudding of that size.
     if (!of && behind.row?.count === 'dish') return null
-    const thing = sharedThings(line, behind, each)
+    const thing = withParts(line, sharedThings(line, withParts(line, behind), each))
     return { thing, each, start: amount.start, end: thing.end }
   }
   if (of && !(listed && latin)) return { thing: null, each, start: amount.start, end: stated.end }
@@ -95,6 +95,10 @@ function pastEach(line: Line, start: number, known: boolean): { at: number; of: 
   if (line.is(at, Role.Each) && !tellsWhen(line, at)) {
     each = true
     at++
+  } else if (line.is(at, Role.Article) && line.at(at + 1).text === 'piece') {
+    // "a dram a piece"
+    each = true
+    at += 2
   }
   const of = line.at(at) === the.of
   if (!of) return { at, of, each }

@@ -14,7 +14,7 @@ export function isExample(line: Line, start: number, article: boolean): boolean 
   const before = line.at(start - 1)
   if (!article) return before === the.into || before.text === 'make'
   if (before === the.as || before === the.like || before === the.than || before === the.for || before.text === 'bear') return true
-  return before === the.of && line.is(start - 2, Role.Size | Role.Dimension)
+  return before === the.of && line.is(start - 2, Role.Size | Role.Dimension | Role.Quantity)
 }
 
 function qualifierOf(line: Line, amount: Amount): string | null {

@@ -173,11 +173,12 @@ function dittoEnd(line: Line, at: number): number {
 
 /** *four of vinegar*, *two ditto of ketchup*: the measure is that of the statement before. */
 function elidedAt({ line, measured }: Context, start: number, amount: Amount): Statement | null {
-  if (measured === null || amount.article || amount.each) return null
+  if (measured === null || amount.each) return null
   const ditto = dittoEnd(line, amount.end)
   const at = ditto || amount.end
   const of = line.at(at) === the.of
-  if ((!of && ditto === 0) || (of && line.is(at + 1, Role.Determiner))) return null
+  if ((amount.article || !of) && ditto === 0) return null
+  if (of && line.is(at + 1, Role.Determiner)) return null
   const thing = thingAt(line, of ? at + 1 : at, of)
   // "three of the lemons" counts, "one of bitter almonds" does not.
   const told = thing?.row?.count !== undefined && !(amount.high === 1 && endsInS(line, thing.end - 1))

@@ -1,5 +1,6 @@
 import type { MeasureWordRow } from '../tables/index.js'
 import type { Amount } from './amount.js'
+import { isExample } from './counted.js'
 import type { Line } from './line.js'
 import { longestName, type Named } from './lookup.js'
 import { type Context, type Statement, statement } from './statement.js'
@@ -54,7 +55,7 @@ function loafAt(line: Line, start: number): { noun: string; thing: string; at: n
 /** *a penny white loaf*, *two halfpenny rolls*, *a quartern loaf*: bread by what it cost or by the flour in it. */
 export function pricedAt(context: Context, start: number, amount: Amount, at: number): Statement | null {
   const { line } = context
-  if (amount.each) return null
+  if (amount.each || isExample(line, start, amount.article)) return null
   const coin = longestName(line, at, 'coin')
   if (coin === null) return byFlourAt(context, start, amount, at)
   const loaf = loafAt(line, coin.end)

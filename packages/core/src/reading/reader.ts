@@ -12,7 +12,7 @@ import { measuredAt } from './measured.js'
 import { pieceAt, sizeBehind } from './size.js'
 import { lengthAt, thicknessAt } from './solid.js'
 import { type Context, type Statement, statement } from './statement.js'
-import { type Thing, thingAt } from './thing.js'
+import { type Thing, thingAt, withParts } from './thing.js'
 import { looseTimeAt } from './time.js'
 import { isEmptyVessel } from './unit.js'
 import { the } from './vocabulary.js'
@@ -123,8 +123,9 @@ function nameLoose(context: Context, found: Findings, at: number): number {
   // "as big as a pigeon": no pigeon goes in.
   if (context.line.is(at - 1, Role.Article) && isExample(context.line, at - 1, true)) return thing.end
   if (context.loose.length > 40) settleLoose(context, found)
-  context.loose.push(thing)
-  return thing.end
+  const whole = withParts(context.line, thing)
+  context.loose.push(whole)
+  return whole.end
 }
 
 /** Words of which one at least stands in a statement that begins with neither a number nor a measure. */
@@ -155,14 +156,14 @@ function statementAt(context: Context, at: number): Statement | null {
   if ((word.roles & Role.Oven) !== 0 || (context.phrase && word === the.fire)) return ovenAt(line, at)
   if ((roles & Role.Oven) !== 0 && startsHeat(line, at)) return null
   const comparison = comparisonAt(context, at, word, roles)
-  if (comparison !== null) return withPart(line, comparison)
+  if (comparison !== null) return withPart(context, comparison)
   const amount = amountAt(line, at)
   const eggs = (roles & (Role.Egg | Role.Yolk | Role.White)) !== 0 ? eggsAt(line, at, amount) : null
   if (eggs !== null) return eggStatement(at, eggs)
   // "large tablespoonful of yeast": lists leave the article out.
   const leads = line.is(at, Role.Qualifier) && !line.is(at, Role.Vague) ? word.leads | line.at(at + 1).leads : word.leads
   const told = amount !== null || (leads & Leads.Measure) !== 0 || word === the.ditto ? amountOrNameAt(context, at, amount) : null
-  return withPart(line, told ?? elidedWholeAt(context, at, amount)) ?? vagueAt(context, at)
+  return withPart(context, told ?? elidedWholeAt(context, at, amount)) ?? vagueAt(context, at)
 }
 
 /** Statements that begin with an amount, or with the name of a measure. */
@@ -246,10 +247,11 @@ function vagueAt(context: Context, start: number): Statement | null {
 }
 
 /** Draws *the juice of*, *the rind and juice of* and their like into the statement that they stand before. */
-function withPart(line: Line, next: Statement | null): Statement | null {
+function withPart(context: Context, next: Statement | null): Statement | null {
   if (next === null || (next.kind !== 'counted' && next.kind !== 'priced' && next.measure !== 'as-many')) return next
+  const { line } = context
   const first = partOfAt(line, next.start)
-  if (first === null) return next
+  if (first === null) return shared(context, next)
   let start = first
   const portions = [line.at(start).text]
   for (let at = partBefore(line, start); at !== null && portions.length < 4; at = partBefore(line, start)) {
@@ -260,6 +262,15 @@ function withPart(line: Line, next: Statement | null): Statement | null {
   return { ...next, start, part: portions.at(-1)!, portions: portions.length > 1 ? portions : null }
 }
 
+const citrus = new Set(['lemon', 'orange', 'Seville orange', 'lime', 'citron'])
+
+/** *the juice of one lemon and two oranges*: the juice of both. */
+function shared({ line, last }: Context, next: Statement): Statement {
+  const goesOn = last?.kind === 'counted' && last.part !== null && line.at(last.end) === the.and && next.start === last.end + 1
+  const alike = goesOn && citrus.has(last.thing ?? '') && citrus.has(next.thing ?? '')
+  return alike ? { ...next, part: last.part, portions: last.portions } : next
+}
+
 /** The part that an amount is of: *the juice of two*, *the rinds of but two*. */
 function partOfAt(line: Line, start: number): number | null {
   const of = line.at(start - 1).text === 'but' || line.at(start - 1).text === 'only' ? start - 2 : start - 1
@@ -268,7 +279,8 @@ function partOfAt(line: Line, start: number): number | null {
 
 /** The part named before another: the rind of *the rind and the juice*. */
 function partBefore(line: Line, start: number): number | null {
-  const and = line.is(start - 1, Role.Determiner | Role.Article) ? start - 2 : start - 1
+  let and = start - 1
+  while (and > start - 4 && line.is(and, Role.Determiner | Role.Article | Role.Describing)) and--
   const joined = line.at(and) === the.and || (line.at(and) === mark.comma && !line.is(and - 1, Role.Describing))
   return joined && line.is(and - 1, Role.PartOf) ? and - 1 : null
 }

@@ -37,8 +37,8 @@ function isFed(line: Line, start: number): boolean {
 
 /** *Serves six.* */
 function servedAt(line: Line, start: number): Serves | null {
-  const verb = line.text.slice(line.start(start), line.end(start)).toLowerCase()
-  const amount = verb === 'serves' || verb === 'feeds' ? amountAt(line, start + 1) : null
+  const inS = feeding.has(line.at(start).text) && /s$/i.test(line.text.slice(line.start(start), line.end(start)))
+  const amount = inS ? amountAt(line, start + 1) : null
   if (amount === null || amount.article || amount.each || amount.low < 1 || !line.is(amount.end, Role.Mark)) return null
   return { start: start + 1, end: amount.end, amount: { low: amount.low, high: amount.high } }
 }

@@ -28,8 +28,8 @@ const behindOr: Readonly<Record<string, string>> = {
 function behindOrAt(line: Line, at: number): Shift | null {
   let word = at + 1
   while (
-    word < at + 3 &&
-    (line.is(word, Role.Degree | Role.Describing) || line.at(word).text === 'something') &&
+    word < at + 4 &&
+    (line.is(word, Role.Degree | Role.Describing | Role.Article) || line.at(word).text === 'something') &&
     !behindOr[line.at(word).text]
   )
     word++

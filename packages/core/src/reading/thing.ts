@@ -101,7 +101,7 @@ function nounAt(line: Line, at: number, start: number, depth: number): Thing | n
     end = more.end
   }
   if (row.count === 'joint' && line.at(end) === the.of && depth < deepest) {
-    const beast = thingAt(line, end + 1, false, depth + 1)
+    const beast = thingAt(line, line.is(end + 1, Role.Article) ? end + 2 : end + 1, false, depth + 1)
     if (beast?.row?.meat) {
       name = `${name} of ${beast.name}`
       return { name, row, start, end: beast.end, names: [name] }
@@ -213,6 +213,15 @@ export const severalOf = (thing: Thing | null): readonly string[] | null => (thi
 /** Where the words of a thing begin that no table knows. */
 export const unknownFrom = (line: Line, thing: Thing | null): number | undefined =>
   thing !== null && thing.row === null ? pastDescribing(line, thing.start) : undefined
+
+const partsBehind = new Set(['leaf', 'top', 'sprig', 'stalk'])
+
+/** The thing with the word behind it for the parts of it that are meant: *rose leaves, a peck*. */
+export function withParts(line: Line, thing: Thing): Thing {
+  const piece = line.at(thing.end).measure
+  const named = piece !== null && partsBehind.has(piece.label) && line.at(thing.end + 1) !== the.of
+  return named ? { ...thing, end: thing.end + 1 } : thing
+}
 
 /** Whether an entry of a list ends here. */
 export const isEntryEnd = (line: Line, at: number): boolean => line.is(at, Role.Mark) || line.at(at) === the.and || line.at(at) === the.or
