@@ -1,5 +1,5 @@
 import { amountAt } from './amount.js'
-import { groupBefore } from './bearer.js'
+import { groupBefore } from './before.js'
 import { eggNamed } from './egg-clauses.js'
 import type { Line } from './line.js'
 import { longestName } from './lookup.js'

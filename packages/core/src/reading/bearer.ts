@@ -1,8 +1,9 @@
 import type { Amount } from './amount.js'
+import { standsBehind, thingBefore } from './before.js'
 import type { Line } from './line.js'
 import type { Stated } from './stated.js'
 import type { Context } from './statement.js'
-import { isEntryEnd, pastDescribing, sharedThings, type Thing, thingAt, unknownBefore, withParts } from './thing.js'
+import { isEntryEnd, pastDescribing, sharedThings, type Thing, thingAt, withParts } from './thing.js'
 import { isEmptyVessel } from './unit.js'
 import { the } from './vocabulary.js'
 import { mark, Role } from './word.js'
@@ -18,38 +19,6 @@ export interface Bearer {
 /** What a receipt makes and then cuts up: *a sheet of paste* is a step, not an ingredient. */
 const madeHere = new Set(['paste', 'dough', 'batter'])
 
-/** *Peruvian bark, in fine powder, one ounce*. */
-export const isInPowder = (line: Line, at: number): boolean =>
-  (line.at(at) === the.in && (line.at(at + 1).text === 'powder' || line.at(at + 2).text === 'powder')) ||
-  (line.at(at).text === 'powder' && (line.at(at - 1) === the.in || line.at(at - 2) === the.in))
-
-/** Commas and words such as *of each of these* between a thing and its amount. */
-const isBetween = (line: Line, at: number): boolean =>
-  line.at(at) === mark.comma ||
-  isInPowder(line, at) ||
-  line.at(at) === the.of ||
-  (line.at(at) === the.and && line.is(at - 1, Role.Describing) && line.is(at + 1, Role.Describing)) ||
-  line.at(at) === the.both ||
-  line.is(at, Role.Each | Role.Describing | Role.Determiner)
-
-const isUnknown = (line: Line, at: number): boolean => line.at(at).roles === 0
-
-/** What as a verb takes a dish or a joint and no measure. */
-const fats = new Set(['butter', 'lard'])
-
-/** *drink two spoonfuls*: a word that may be a verb needs its comma. */
-const mayBeVerb = (line: Line, at: number): boolean => line.is(at, Role.Plain) && !fats.has(line.at(at).text) && line.at(at - 1) !== the.of
-
-/** Whether the last thing named stands right before an amount: *mace, 2 blades*. */
-export function standsBehind({ line, loose }: Context, amount: Amount): boolean {
-  const last = loose.at(-1)
-  if (last === undefined) return false
-  if (last.end === amount.start && last.end === last.start + 1 && mayBeVerb(line, last.start)) return false
-  let at = last.end
-  while (at < amount.start && (isBetween(line, at) || (amount.each && isUnknown(line, at)))) at++
-  return at === amount.start
-}
-
 /**
  * The thing of a measure: behind it (*a pint of cream*, *2 lb. flour*), before it (*cream, 1 pint*; *a ham of ten pounds*),
  * or a whole list before it (*sage, rue and mint, of each a handful*).
@@ -59,27 +28,28 @@ export function standsBehind({ line, loose }: Context, amount: Amount): boolean 
 export function bearerOf(context: Context, stated: Stated, amount: Amount): Bearer | null {
   const { line } = context
   const { at, of, each } = pastEach(line, stated.end, amount.each)
+  const behind = thingBehind(context, at, of, each, amount)
   const listed = standsBehind(context, amount)
-  const behind =
-    of || each || !isEmptyVessel(line, at) ? (thingAt(line, at, of) ?? (of ? sortAt(context, at) : unlistedAt(line, at, amount))) : null
   // "of each M. j. of aniseed half an ounce": what is told in Latin is told behind its things.
-  const latin = amount.each && line.is(stated.end - 1, Role.Cardinal)
-  if (behind !== null && !(listed && (latin || isParted(line, stated.end, behind)))) {
+  const latin = listed && amount.each && line.is(stated.end - 1, Role.Cardinal)
+  if (behind !== null && !latin && !(listed && isParted(line, stated.end, behind))) {
     if (stated.unit.class === 'piece' && madeHere.has(behind.name)) return null
     // "a half-pound pudding" is a pudding of that size.
     if (!of && behind.row?.count === 'dish') return null
     const thing = withParts(line, sharedThings(line, withParts(line, behind), each))
     return { thing, each, start: amount.start, end: thing.end }
   }
-  if (of && !(listed && latin)) return { thing: null, each, start: amount.start, end: stated.end }
-  const bearer = listed ? groupBefore(context, each || line.is(amount.start - 1, Role.Each)) : bearerBefore(context, stated, amount)
-  if (bearer === null) {
-    const unknown = isEntryEnd(line, at)
-      ? unknownBefore(line, line.at(amount.start - 1) === mark.comma ? amount.start - 1 : amount.start)
-      : null
-    return { thing: unknown, each, start: unknown?.start ?? amount.start, end: at }
-  }
-  return { thing: bearer, each: each || bearer.names.length > 1, start: bearer.start, end: of ? stated.end : at }
+  const end = of ? stated.end : at
+  const before = of && !latin ? null : thingBefore(context, stated, amount, each, isEntryEnd(line, at))
+  if (before === null) return { thing: null, each, start: amount.start, end }
+  return { thing: before, each: each || before.names.length > 1, start: before.start, end }
+}
+
+/** The thing that stands behind a measure, behind its *of* where it has one. */
+function thingBehind(context: Context, at: number, of: boolean, each: boolean, amount: Amount): Thing | null {
+  const { line } = context
+  if (!of && !each && isEmptyVessel(line, at)) return null
+  return thingAt(line, at, of) ?? (of ? sortAt(context, at) : unlistedAt(line, at, amount))
 }
 
 const partsOfDay = new Set(['morning', 'evening', 'noon', 'meal'])
@@ -128,38 +98,3 @@ function unlistedAt(line: Line, start: number, amount: Amount): Thing | null {
   const thing = amount.article ? null : thingAt(line, start, true)
   return thing !== null && isEntryEnd(line, thing.end) ? thing : null
 }
-
-const weighing = new Set(['weighing', 'weigh', 'of'])
-
-/** What has the weight: *a ham of ten pounds*, *a piece of beef weighing about ten pounds*. */
-function bearerBefore({ line, loose, last }: Context, { unit }: Stated, { start }: Amount): Thing | null {
-  if (!weighing.has(line.at(start - 1).text)) return null
-  const end = line.at(start - 2) === the.that || line.at(start - 2) === the.which ? start - 2 : start - 1
-  const named = loose.at(-1)
-  if (named?.end === end) return named
-  // "two fowls of three pounds" are so heavy each, "two fowls weighing six pounds" together.
-  const isOne =
-    last?.kind === 'vague' || (last?.kind === 'counted' && last.part === null && (last.amount?.high === 1 || line.at(start - 1) !== the.of))
-  if (!isOne || last === null || last.end !== end || unit.class !== 'weight') return null
-  return { name: last.thing!, row: null, start: last.start, end, names: [last.thing!] }
-}
-
-/** The thing named last, or with *each* every thing of the list that it closes. */
-export function groupBefore({ line, loose }: Context, list: boolean): Thing {
-  const last = loose.at(-1)!
-  const names = [last.name]
-  let start = last.start
-  for (let i = loose.length - 2; list && i >= 0; i--) {
-    const earlier = loose[i]!
-    let at = earlier.end
-    while (at < start && isJoint(line, at)) at++
-    if (at !== start) break
-    names.unshift(earlier.name)
-    start = earlier.start
-  }
-  return { ...last, start, name: names[0]!, names }
-}
-
-/** What may stand between the things of a list; a cook's word that no table knows does not end it. */
-const isJoint = (line: Line, at: number): boolean =>
-  line.at(at) === mark.comma || line.at(at) === mark.colon || line.at(at) === the.and || line.is(at, Role.Describing) || isUnknown(line, at)

@@ -1,6 +1,7 @@
 import type { MeasureWordRow } from '../tables/index.js'
 import { type Amount, amountAt } from './amount.js'
-import { bearerOf, standsBehind } from './bearer.js'
+import { bearerOf } from './bearer.js'
+import { standsBehind } from './before.js'
 import { orMore, trailingPart } from './counted.js'
 import type { Line } from './line.js'
 import type { Named } from './lookup.js'
