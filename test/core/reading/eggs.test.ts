@@ -43,6 +43,7 @@ test.each<[string, [number, number, number]]>([
   ['yolkes of egges xx', [0, 20, 0]],
   ['the yolckes of three egges', [0, 3, 0]],
   ['half a score of eggs, the whites of half', [5, 5, 0]],
+  ['the yolks of ten eggs, and the whites of half of them', [5, 5, 0]],
   ['whites of eyren, iiij', [0, 0, 4]],
   ['yolks four eggs', [0, 4, 0]],
   ['whites of the four eggs', [0, 0, 4]],

@@ -269,6 +269,8 @@ describe('counts', () => {
     ['1/3 of a small nutmeg', 1 / 3, 'none', 'nutmeg'],
     ['the juice of two lemons', 2, 'none', 'lemon', { part: 'juice' }],
     ['the rind and the juice of 2 lemons', 2, 'none', 'lemon', { part: 'juice', portions: ['rind', 'juice'] }],
+    ["two lemons' juice", 2, 'none', 'lemon', { part: 'juice' }],
+    ['sixscore oysters', 120, 'none', 'oyster'],
     ['the rinds of but two oranges', 2, 'none', 'orange', { part: 'rind' }],
     ['half a pound of poudre gynger', 0.5, 'pound', 'ginger'],
     ['a leg of young pork', 1, 'none', 'leg of pork'],

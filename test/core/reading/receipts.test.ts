@@ -129,6 +129,7 @@ describe('words that lean on earlier words', () => {
       '1 bushel null',
       '1 bigness of a walnut shell rennet',
     ])
+    expect(readReceipt('Do therto safroun, and do hony in the pot.').unmeasured.map(({ thing }) => thing)).toEqual(['saffron', 'honey'])
     expect(readReceipt('Put sugar as much as it will beare.').unmeasured.map(({ thing }) => thing)).toEqual(['sugar'])
   })
 

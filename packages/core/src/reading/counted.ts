@@ -1,3 +1,4 @@
+import type { ThingWordRow } from '../tables/index.js'
 import type { Amount } from './amount.js'
 import type { Line } from './line.js'
 import { eggNames } from './names.js'
@@ -51,6 +52,13 @@ function byHundred({ start, low, high, qualifier, tale }: Amount, { name, end }:
   return statement('measured', start, end, { amount: { low: low / face, high: high / face }, measure: tale, thing: name, qualifier })
 }
 
+/** *two lemons' juice* is that of two lemons: the fruit. */
+function juiceOf(line: Line, { start, end }: Thing): ThingWordRow | null {
+  const at = pastDescribing(line, start)
+  const fruit = line.at(end - 1).text === 'juice' && end === at + 2 ? line.at(at).thing : null
+  return fruit?.count === 'each' ? fruit : null
+}
+
 /** A plain count of things: *four lemons*, *half a nutmeg*, *an onion or two*, *a leg of veal*. */
 export function countedAt(context: Context, amount: Amount): Statement | null {
   const { line } = context
@@ -62,6 +70,11 @@ export function countedAt(context: Context, amount: Amount): Statement | null {
   const named = thingAt(line, each ? amount.end + (line.at(amount.end + 1) === the.of ? 2 : 1) : pastChoice(line, amount), false)
   if (named === null) return onesCounted(context, amount)
   const thing = each ? sharedThings(line, named, true) : named
+  const fruit = juiceOf(line, thing)
+  if (fruit !== null) {
+    const juice = { amount: { low: amount.low, high: amount.high }, measure: 'none', thing: fruit.label, part: 'juice' }
+    return statement('counted', start, thing.end, juice)
+  }
   if (thing.row === null || thing.row.count === 'dish') return null
   let { end } = thing
   const { name } = thing

@@ -108,19 +108,26 @@ function countBefore(line: Line, start: number, stated: number): { count: number
   if (!line.is(at, parted)) return null
   // "the whites of four": the number may follow.
   if (value === null && line.at(at + 1) === the.of) {
-    if (line.is(at + 2, Role.Half) && isEnd(line, at + 3)) return { count: stated * line.value(at + 2), part: at, whole: false }
+    if (pastHalf(line, at + 2) > 0) return { count: stated * line.value(at + 2), part: at, whole: false }
     const after = amountAt(line, line.at(at + 2) === the.but ? at + 3 : at + 2)
     if (after !== null && !after.article) return { count: after.low, part: at, whole: false }
   }
   return { count: value === null ? stated : half ? stated * value.value : value.value, part: at, whole: value === null }
 }
 
-const isEnd = (line: Line, at: number): boolean => line.is(at, Role.Mark) || line.at(at) === the.and
+/** The end of *half*, *half of them*, *half the eggs*, or 0: half of the eggs that were spoken of. */
+function pastHalf(line: Line, half: number): number {
+  if (!line.is(half, Role.Half)) return 0
+  const at = pastDeterminers(line, half + 1)
+  if (at > half + 1) return line.at(at) === the.them || line.is(at, Role.Egg) ? at + 1 : 0
+  return line.is(at, Role.Mark) || line.at(at) === the.and ? at : 0
+}
 
 /** The token behind *whites*, or behind *whites of four eggs*. */
 function pastPart(line: Line, part: number): number {
   if (line.at(part + 1) !== the.of) return part + 1
-  if (line.is(part + 2, Role.Half) && isEnd(line, part + 3)) return part + 3
+  const half = pastHalf(line, part + 2)
+  if (half > 0) return half
   const after = amountAt(line, line.at(part + 2) === the.but ? part + 3 : part + 2)
   if (after !== null) {
     const egg = eggNamed(line, pastDescribingEggs(line, after.end))

@@ -92,7 +92,7 @@ function take(context: Context, found: Findings, next: Statement): void {
 const particles = new Set(['out', 'up', 'off', 'down', 'all', 'very', 'into'])
 
 /** Behind these stands a verb: *as it will bear* is no beer. */
-const modal = new Set(['will', 'would', 'shall', 'should', 'can', 'could', 'may', 'might', 'must', 'do', 'doth'])
+const modal = new Set(['will', 'would', 'shall', 'should', 'can', 'could', 'may', 'might', 'must'])
 
 /** Whether the word that names a thing does something else here: *peel them*, *roll it out*, *a sauce-pan*, *clear as amber*, *like jelly*. */
 function isNoName(line: Line, { start, end }: Thing): boolean {
