@@ -37,6 +37,13 @@ function behindOrAt(line: Line, at: number): Shift | null {
   return qualifier === undefined ? null : { qualifier, end: word + 1 }
 }
 
+/** *more or less*, with the comma before an *of*. */
+function moreOrLessAt(line: Line, at: number): Shift | null {
+  if (line.at(at).text !== 'more' || line.at(at + 1) !== the.or || line.at(at + 2).text !== 'less') return null
+  const of = line.at(at + 3) === mark.comma && line.at(at + 4) === the.of
+  return { qualifier: 'about', end: of ? at + 4 : at + 3 }
+}
+
 /** *at least*, *at the most*. */
 function sideAt(line: Line, at: number): Shift | null {
   const side = line.at(at + 1) === the.the ? at + 2 : at + 1
@@ -57,6 +64,8 @@ const filled = new Set(['heaped', 'rounded', 'level', 'scant'])
  * Without *or* it must be closed by *of* or by a mark, for *two pounds, scant pastry* says nothing of the pounds.
  */
 export function shiftBehind(line: Line, at: number): Shift | null {
+  const about = moreOrLessAt(line, line.at(at) === mark.comma ? at + 1 : at)
+  if (about !== null) return about
   if (line.at(at) === the.or) return behindOrAt(line, at)
   const told = line.at(at) === the.and ? behindOrAt(line, at) : sideAt(line, at)
   if (told !== null) return isClosed(line, told.end) ? told : null
