@@ -38,7 +38,7 @@ export async function bundle(entry: string, options: BuildOptions = {}): Promise
   return outfile
 }
 
-/** The server as `npm start` runs it. */
+/** The server as it is written, without what the build does to its bundle. */
 export function bundleServer(): Promise<string> {
   // Packages of the older kind ask for Node's own modules by require().
   const banner = { js: "import { createRequire } from 'node:module'\nconst require = createRequire(import.meta.url)" }

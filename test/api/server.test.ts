@@ -1,11 +1,12 @@
 /** The server as a process: how it starts, what it writes, and that it serves on every core. */
 import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { Script } from 'node:vm'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { bundleServer } from './bundle.js'
-import { endChildren, openSocket, pause, runChild, startChild } from './child.js'
+import { type Child, endChildren, openSocket, pause, runChild, startChild } from './child.js'
 import { conversion } from './questions.js'
 
 let file = ''
@@ -41,11 +42,46 @@ describe('the bundle that npm start runs', () => {
       expect(reply.status, path).toBe(200)
       expect((await reply.text()).length, path).toBeGreaterThan(100)
     }
-    // The same answer as that of the sources.
-    const own = await startChild(file)
-    const [one, other] = await Promise.all([child, own].map(async ({ url }) => (await fetch(url + conversion)).json()))
-    expect(one).toEqual(other)
+    expect(await child.stop()).toBe(0)
+  })
+
+  test('says what the sources say, of letters beyond ASCII too', { timeout: 30_000 }, async () => {
+    const [child, own] = await Promise.all([startChild(built), startChild(file)])
+    const phrases = [
+      'a pottle of cream',
+      'gas mark ½',
+      '350°',
+      '80° Réaumur',
+      'a pint of water\u00a0hemlock',
+      'ij ℥ of ſuger',
+      'vj yolkẽs',
+      '2¾ ℔ butter',
+    ]
+    const asked = [
+      ...phrases.flatMap((phrase) => ['/v1/convert', '/v1/oven-heats'].map((path) => `${path}?${new URLSearchParams({ phrase })}`)),
+      `/measure?${new URLSearchParams({ phrase: 'a pottle of cream', year: '1650–1700' })}`,
+    ]
+    for (const path of asked) {
+      // A page tells its own address, and names its script by what the build made of it.
+      const tell = async ({ url, port }: Child) =>
+        (await (await fetch(url + path)).text()).replaceAll(String(port), '').replaceAll(/\/assets\/\w+/g, '')
+      const [one, other] = await Promise.all([tell(child), tell(own)])
+      expect(one, decodeURIComponent(path)).toBe(other)
+    }
+    expect((await fetch(`${child.url}/v1/oven-heats?phrase=gas+mark+%C2%BD`)).status).toBe(200)
     for (const each of [child, own]) expect(await each.stop()).toBe(0)
+  })
+
+  test('comes with its engine’s own form of the code', () => {
+    const folder = dirname(built)
+    const code = readFileSync(join(folder, 'server.cjs'), 'latin1')
+    const cachedData = readFileSync(join(folder, 'server.cache'))
+    expect(code).toMatch(/^[\0-\x7f]*$/)
+    const launch = readFileSync(join(folder, 'main.js'), 'utf8')
+    // The launcher's own words around the code are part of what the engine keeps.
+    const [, before, after] = /new Script\(`(.*?)\$\{code\}(.*?)`/.exec(launch)!
+    const script = new Script(before! + code + after!.replaceAll('\\n', '\n'), { filename: join(folder, 'server.cjs'), cachedData })
+    expect(script.cachedDataRejected).toBe(false)
   })
 })
 

@@ -1,5 +1,5 @@
 // Starts the server that lies beside it, with the engine's own form of the code: `server.cache`, as it was after a first answer. Another engine than
-// the one that wrote it, or none at all, reads the code itself.
+// the one that wrote it, and the same with other flags (such as --max-old-space-size), reads the code itself.
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname } from 'node:path'
@@ -16,6 +16,7 @@ function cache() {
   }
 }
 
+// The code is ASCII.
 const code = readFileSync(filename, 'latin1')
 export const script = new Script(`(function (require, __filename, __dirname) {${code}\n})`, { filename, ...cache() })
 script.runInThisContext()(createRequire(filename), filename, dirname(filename))

@@ -26,7 +26,10 @@ async function ask(url, tries = 100) {
 }
 
 const port = await freePort()
-Object.assign(process.env, { HOST: '127.0.0.1', PORT: String(port), WORKERS: '1', LOG: 'off' })
+// Whatever the builder's own server is set to.
+const unset = ['WORKERS', 'LOG', 'REQUESTS_PER_MINUTE', 'PROXIES', 'PATIENCE', 'STOP_DELAY', 'STOP_SECONDS']
+for (const name of unset) delete process.env[name]
+Object.assign(process.env, { HOST: '127.0.0.1', PORT: String(port) })
 const folder = new URL('../dist/bundle/', import.meta.url)
 const { script } = await import(new URL('main.js', folder))
 for (const question of questions) await ask(`http://127.0.0.1:${port}${question}`)
