@@ -1,6 +1,7 @@
 import type { AnswerCaution } from './answer.js'
 import { type Caution, cautionsFor } from './cautions/index.js'
 import { citeShort } from './cite/index.js'
+import { Memory } from './memory.js'
 import type { Reading } from './reading/index.js'
 
 /** A caution as an answer carries it. */
@@ -8,8 +9,7 @@ export function answerCaution({ id, title, text, source }: Caution): AnswerCauti
   return { id, title, text, sources: source.map(citeShort) }
 }
 
-const remembered = new Map<string, readonly AnswerCaution[]>()
-const mostRemembered = 5000
+const remembered = new Memory<string, readonly AnswerCaution[]>(2500)
 
 /** Figures warn of nothing: *2 pints* are as dangerous as *3 pints*. */
 const figures = /[\d.,/¼-¾⅐-⅞]+/g
@@ -19,13 +19,10 @@ const figures = /[\d.,/¼-¾⅐-⅞]+/g
  * measured: water hemlock is no water.
  */
 export function cautionsAbout(phrase: string, { thing, eggs, heat }: Reading): readonly AnswerCaution[] {
-  const text = phrase.replace(figures, '')
+  const text = phrase.replace(figures, ' ')
   const key = `${thing}|${eggs !== null}|${heat}|${text}`
   const known = remembered.get(key)
   if (known) return known
   const things = thing ? [thing] : []
-  const fresh = cautionsFor({ things, eggs: eggs !== null, ...(heat ? { heat } : {}), text }).map(answerCaution)
-  if (remembered.size >= mostRemembered) remembered.clear()
-  remembered.set(key, fresh)
-  return fresh
+  return remembered.set(key, cautionsFor({ things, eggs: eggs !== null, ...(heat ? { heat } : {}), text }).map(answerCaution))
 }

@@ -53,10 +53,10 @@ function withoutLikenings(words: readonly string[]): readonly string[] {
   for (let at = 0; at < words.length; at++) {
     kept.push(words[at]!)
     const likens = sizes.has(words[at]!) && (words[at + 1] === 'of' || words[at + 1] === 'as')
-    const bears = bearing.has(words[at]!) && numbers.has(words[at + 1] ?? '')
-    if (!likens && !bears) continue
     let object = likens ? at + 2 : at + 1
     while (numbers.has(words[object] ?? '')) object++
+    const bears = bearing.has(words[at]!) && object > at + 1 && words[object] === 'egg'
+    if (!likens && !bears) continue
     at = Math.max(at, nouns().endAt(words, object) - 1)
   }
   return kept
