@@ -27,7 +27,7 @@ async function wrk(words) {
  * Loads a server for two seconds over 32 connections.
  *
  * @param server its `url`, and `spent`, which tells the microseconds of processor time that it has had
- * @param asked a `path` that is asked again and again, with `headers`; or `fresh`: a route that is asked twenty thousand phrases, all different,
+ * @param asked a `path` that is asked again and again, with `headers`; or `fresh`: a route that is asked a hundred thousand phrases, all different,
  * many more than the server keeps answers, so that each is worked out anew
  * @returns requests a second, the 99th percentile in milliseconds, and the processor time of a request in microseconds
  */
@@ -36,7 +36,7 @@ export async function shoot({ url, spent }, { path = '/', headers = {}, fresh } 
   const own = Object.entries(headers).flatMap(([name, value]) => ['-H', `${name}: ${value}`])
   const plan = ['-t1', '-c32', '-d2', '--latency', ...own]
   // Each round begins somewhere else, so that what is remembered of the last is of no use to it.
-  const said = await wrk(fresh ? [...plan, '-s', script, url, '--', fresh, String((turn++ * 7001) % 20_000)] : [...plan, url + path])
+  const said = await wrk(fresh ? [...plan, '-s', script, url, '--', fresh, String((turn++ * 33_331) % 100_000)] : [...plan, url + path])
   const [, number, unit] = /99%\s+([\d.]+)(us|ms|s)/.exec(said)
   const total = Number(/(\d+) requests in/.exec(said)[1])
   const faults = Number(/Non-2xx or 3xx responses: (\d+)/.exec(said)?.[1] ?? 0)

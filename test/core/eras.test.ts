@@ -39,6 +39,13 @@ describe('an answer of a year is its own', () => {
     ...vessels.map(({ label }, i) => `3 ${label} of ${things[i % things.length]}`),
     ...pieces.map(({ measure, names }) => (measure === 'none' ? `4 ${names[0]}` : `4 ${measure} of ${names[0]}`)),
   ]
+  test('most of them have an answer in some year', () => {
+    const answered = asked.filter((phrase, i) =>
+      years.some((year) => typeof answer(phrase, { year, place: places[i % places.length]! }) === 'object'),
+    )
+    expect(answered.length).toBeGreaterThan(asked.length * 0.75)
+  })
+
   test.each(asked.map((phrase, i) => [phrase, places[i % places.length]!] as const))('%s, %s', (phrase, place) => {
     years.forEach((year, k) => {
       // A coverage that no other year is asked with has no memory to share.

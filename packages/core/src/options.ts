@@ -9,7 +9,7 @@ import type { Quantity } from './tables/index.js'
 export interface ConvertOptions {
   /** A year, or a date in EDTF level 1: `1690`, `1690~`, `169X`, `1650/1700`. */
   readonly year?: number | string | null | undefined
-  /** A place's slug; `england` where none is given. */
+  /** A place's id; `england` where none is given. */
   readonly place?: string | undefined
   /** The thing measured, where the phrase does not name it. */
   readonly thing?: string | undefined
@@ -65,7 +65,7 @@ function checkYear(year: unknown): string | number | null {
 
 function checkPlace(place: unknown): string | undefined {
   if (place === undefined) return undefined
-  if (typeof place !== 'string') throw badOption('place', 'give the slug of a place, such as england or london')
+  if (typeof place !== 'string') throw badOption('place', 'give the id of a place, such as england or london')
   placesFrom(place)
   return place
 }

@@ -1,5 +1,6 @@
 import { readEdtf, type YearSpan } from './edtf.js'
 import { badOption, requireWord } from './error.js'
+import { Memory } from './memory.js'
 import { sayNearest } from './nearest.js'
 import { places } from './tables/index.js'
 
@@ -74,10 +75,10 @@ export function placesFrom(place: string): readonly string[] {
   return chain
 }
 
-const remembered = new Map<string, Setting>()
+const remembered = new Memory<string, Setting>(2500)
 
 /**
- * A setting out of what a caller gives: a year in EDTF level 1 or a number, and a place's slug; England where no place is given.
+ * A setting out of what a caller gives: a year in EDTF level 1 or a number, and a place's id; England where no place is given.
  *
  * @throws PottleError `bad-option` for a year outside 1266 to 1914, a malformed year or an unknown place
  * @example settingOf('1690', 'london').places   // ['london', 'england', 'britain']
@@ -88,16 +89,13 @@ export function settingOf(year: string | number | null = null, place = 'england'
   const known = remembered.get(key)
   if (known) return known
   const span = spanOf(year)
-  const setting = {
+  return remembered.set(key, {
     year: year === null ? null : String(year),
     from: span.from,
     to: span.to,
     moments: momentsOf(span),
     places: placesFrom(place),
-  }
-  if (remembered.size >= 5000) remembered.clear()
-  remembered.set(key, setting)
-  return setting
+  })
 }
 
 /** A date as one year, for questions that take one; and what to say where it left several open. */

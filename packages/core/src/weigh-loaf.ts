@@ -13,7 +13,7 @@ import { baseUnits, dataset } from './tables/index.js'
 export interface LoafAsked {
   /** A year from 1266 to 1900, or a date in EDTF level 1: `1690`, `169X`, `1660/1710`. */
   readonly year: number | string
-  /** A place's slug; `england` where none is given. */
+  /** A place's id; `england` where none is given. */
   readonly place?: string | undefined
   readonly coin?: string | undefined
   readonly kind?: string | undefined

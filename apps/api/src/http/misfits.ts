@@ -34,11 +34,12 @@ function inPlaceOf(input: unknown): string {
 }
 
 /** Whether a part of a union was not meant, the value being of another kind altogether. */
-const isOfAnotherKind = ({ code, path }: z.core.$ZodIssue): boolean => code === 'invalid_type' && path.length === 0
+const isOfAnotherKind = (issue: z.core.$ZodIssue): issue is z.core.$ZodIssueInvalidType =>
+  issue.code === 'invalid_type' && issue.path.length === 0
 
 /** The kinds of value that the parts of a union take. */
 const kindsOf = (parts: readonly (readonly z.core.$ZodIssue[])[]): string[] => [
-  ...new Set(parts.flat().flatMap((one) => (one.code === 'invalid_type' && one.path.length === 0 ? [nameOf(one.expected)] : []))),
+  ...new Set(parts.flat().flatMap((one) => (isOfAnotherKind(one) ? [nameOf(one.expected)] : []))),
 ]
 
 function fieldsOf(schema: unknown): string {

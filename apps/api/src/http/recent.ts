@@ -1,8 +1,8 @@
 /** So many bytes of answers are kept in each of two generations, and an answer of more than a part of that is not worth keeping. */
 const most = 8_000_000
 const mostOfOne = 100_000
-/** So many questions are known to have been asked once, as many as have answers kept; a power of two. */
-const slots = 1 << 12
+/** So many questions are known to have been asked once; a power of two. */
+const slots = 1 << 14
 
 /** An answer as it is sent. */
 export type Written = Uint8Array<ArrayBuffer>

@@ -1,5 +1,6 @@
 import { type Expression, factorOf, lognormal, product, unknown } from '../bands/index.js'
 import type { Step } from '../cite/index.js'
+import { Memory } from '../memory.js'
 import type { Baked } from './baked.js'
 import { kindsMeant, likeliest } from './choice.js'
 import { crumbOf } from './crumb.js'
@@ -43,21 +44,15 @@ function bake(question: LoafQuestion): readonly Option[] {
   return [{ baked: cut(baked), share: 1 }]
 }
 
-const remembered = new Map<string, readonly Option[]>()
 /** A receipt of an uncertain date asks for some forty years of three kinds; a few such are worth keeping. */
-const memory = 2000
+const remembered = new Memory<string, readonly Option[]>(1000)
 
 /** Every loaf that a question may mean: one, but for a fixed size whose weight was changing. */
 export function bakeAll(question: LoafQuestion): readonly Option[] {
   requireQuestion(question)
   const { coin, kind, year, place, market, wheat, allowance, crumb } = question
   const key = [coin, kind, year, place, market, wheat, allowance, crumb].map(String).join('|')
-  const known = remembered.get(key)
-  if (known) return known
-  const options = bake(question)
-  if (remembered.size >= memory) remembered.clear()
-  remembered.set(key, options)
-  return options
+  return remembered.get(key) ?? remembered.set(key, bake(question))
 }
 
 /** The weight in grams: constant over shillings, times the doubt of the bench, times the doubts of its own. */

@@ -1,5 +1,6 @@
 import type { Band } from '../bands/index.js'
 import { requireFields, requireWord } from '../error.js'
+import { Memory } from '../memory.js'
 import { method, widen } from './consensus.js'
 import { bandInCelsius, tidy, toCelsius } from './degrees.js'
 import { stepsOf, weakestOf } from './derivation.js'
@@ -83,8 +84,7 @@ function read(phrase: string, year: number | null): HeatReading {
 }
 
 /** A receipt book says the same heats over and over. */
-const remembered = new Map<string, HeatReading>()
-const mostRemembered = 2000
+const remembered = new Memory<string, HeatReading>(1000)
 
 /**
  * What an oven-heat phrase means: its place on the scale, degrees with a band, what dated sources print, and what to set a modern oven to.
@@ -101,10 +101,5 @@ export function findHeat(phrase: string, setting: HeatSetting = {}): HeatReading
   requireWord('phrase', phrase)
   const year = readYear(requireFields('setting', setting).year)
   const key = `${year}|${phrase}`
-  const known = remembered.get(key)
-  if (known) return known
-  const reading = read(phrase, year)
-  if (remembered.size >= mostRemembered) remembered.clear()
-  remembered.set(key, reading)
-  return reading
+  return remembered.get(key) ?? remembered.set(key, read(phrase, year))
 }

@@ -24,7 +24,7 @@ import { warmthsOf } from './warmth.js'
 export interface SheetOptions {
   /** A year, or a date in EDTF level 1. */
   readonly year?: number | string | null | undefined
-  /** A place's slug; `england` where none is given. */
+  /** A place's id; `england` where none is given. */
   readonly place?: string | undefined
   readonly title?: string | undefined
   readonly plan?: Plan | undefined
