@@ -76,8 +76,8 @@ export function Guide({ origin }: { origin: string }) {
         </p>
         <p>
           A server may limit how many requests it answers; it then says so in <code>RateLimit</code>, <code>RateLimit-Policy</code> and,
-          with a 429, <code>Retry-After</code>. A request for an address is answered with an <code>X-Request-Id</code>: yours where you
-          send one of up to 64 letters, digits, points, hyphens and underscores. A page of another origin may send <code>Accept</code>,{' '}
+          with a 429, <code>Retry-After</code>. A request for an address is answered with an <code>X-Request-Id</code>: yours where you send
+          one of up to 64 letters, digits, points, hyphens and underscores. A page of another origin may send <code>Accept</code>,{' '}
           <code>Content-Type</code>, <code>If-None-Match</code> and <code>X-Request-Id</code>, no other header and no credentials. Unknown
           parameters and fields are refused, so that a slip of the pen does not go unseen.
         </p>
