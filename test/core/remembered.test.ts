@@ -33,3 +33,12 @@ test('the same phrase in another year, place or coverage is another question', (
   const bands = asked.map((setting) => JSON.stringify(convert('a pint of milk', setting).value))
   expect(new Set(bands).size).toBe(asked.length)
 })
+
+test('the same phrase is answered by what is asked of it, however often it was asked of otherwise', () => {
+  const wishes = [{ to: 'g' }, { to: 'oz' }, { to: 'mass' }, { thing: 'honey', to: 'ml' }, { standard: 'ale' }, { coverage: 0.5 }, {}]
+  const ask = (wish: object) => JSON.stringify(convert('a pint of milk', { year: 1750, ...wish }))
+  const first = wishes.map(ask)
+  expect(new Set(first).size).toBe(wishes.length)
+  expect(wishes.map(ask)).toEqual(first)
+  expect([...wishes].reverse().map(ask)).toEqual([...first].reverse())
+})

@@ -7,7 +7,6 @@ import { inModernUnit, type ModernValue } from './modern/index.js'
 import { notesOn } from './notes.js'
 import type { CheckedOptions } from './options.js'
 import type { Reading } from './reading/index.js'
-import { resolve } from './resolve.js'
 import { numberOf, type Other, type Resolved } from './resolved.js'
 import { baseUnits, dataset } from './tables/index.js'
 
@@ -29,11 +28,10 @@ export class LazyAnswer implements Answer {
   #senses: readonly AnswerSense[] | undefined
   #cautions: readonly AnswerCaution[] | undefined
 
-  /** @throws PottleError as `resolve` does */
-  constructor(phrase: string, read: Reading, checked: CheckedOptions) {
+  constructor(phrase: string, read: Reading, checked: CheckedOptions, resolved: Resolved) {
     const { setting } = checked
     const { kind, amount, measure, thing, qualifier, eggs } = read
-    this.#resolved = resolve(read, checked)
+    this.#resolved = resolved
     this.#read = read
     this.#checked = checked
     this.#band = this.#scaled(this.#resolved.band)

@@ -1,9 +1,9 @@
 import { badOption, PottleError } from '../error.js'
 import { nearestTo } from '../nearest.js'
+import { Slots } from '../slots.js'
 import { words as measureWords } from '../tables/index.js'
 import { heatPhrase, isTestPhrase } from './heat-phrase.js'
 import type { Line } from './line.js'
-import { recall, remember } from './memory.js'
 import { readLine } from './reader.js'
 import type { Reading } from './reading.js'
 import { readingOf } from './report.js'
@@ -15,6 +15,9 @@ import { type Boldness, leadOf, tellsAlone, warmthsIn } from './warmth.js'
 import { Role } from './word.js'
 
 const longestPhrase = 1000
+
+/** Readings never change, and kitchens ask for *a pint of cream* again and again. */
+const lately = new Slots<Reading>(4096)
 
 /** Words that carry no meaning of their own: leaving them unread hides nothing. */
 const silent = new Set(['of', 'the', 'a', 'and', 'in', 'to', 'into', 'with', 'take', 'some', 'your', 'put', 'add', 'it'])
@@ -29,7 +32,7 @@ const silent = new Set(['of', 'the', 'a', 'and', 'in', 'to', 'into', 'with', 'ta
 export function readPhrase(text: string): Reading {
   if (typeof text !== 'string' || text.length > longestPhrase)
     throw badOption('phrase', `must be text of at most ${longestPhrase} characters`)
-  const known = recall(text)
+  const known = lately.get(text)
   if (known !== undefined) return known
   const line = scan(text, lexicon)
   const { statements, unmeasured } = readLine(line, true)
@@ -37,7 +40,7 @@ export function readPhrase(text: string): Reading {
   const best = (isOpen(line, told) ? heatIn(line) : null) ?? told ?? nameAlone(line, unmeasured)
   if (best === undefined) throw unreadable(line)
   const reading = readingOf(line, isBelowNothing(line, best) ? { ...best, contradiction: belowNothing } : best, statements)
-  remember(text, reading)
+  lately.set(text, reading)
   return reading
 }
 
