@@ -120,3 +120,16 @@ test('a source leads to all that rests on it', async () => {
   const digby = await read('/sources/digby-1669')
   for (const one of ['runlet', 'handful', 'brine']) expect(digby).toContain(one)
 })
+
+test.each([
+  '/measures/nothing',
+  '/measures/nothing/at-all',
+  '/measures/vessels/nothing',
+  '/heats/nothing',
+  '/heats/nothing/at-all',
+  '/goods/nothing',
+])('%s is told to be nothing, with the list that has it all', async (path) => {
+  const { status, body } = await ask(path)
+  expect(status).toBe(404)
+  expect(body).toContain(`href="/${path.split('/')[1]}"`)
+})
